@@ -1,0 +1,42 @@
+package orient
+
+import "gonum.org/v1/gonum/spatial/r3"
+
+// Plane is a planar surface in rock: right-hand strike in [0, 2π) and dip in
+// [0, π/2]. With dip 0 the strike means nothing; with dip π/2 both ends do.
+// Overturned marks a bed whose younger side is its lower side. The zero value
+// is a horizontal, upright plane.
+type Plane struct {
+	Strike     Azimuth
+	Dip        Angle
+	Overturned bool
+}
+
+// PlaneOf returns the plane of right-hand strike s and dip d.
+func PlaneOf(s, d Angle) Plane { return Plane{Strike: AzimuthOf(s), Dip: d} }
+
+// DipDirection is the azimuth of steepest descent, strike + 90°.
+func (p Plane) DipDirection() Azimuth { return p.Strike.Add(Right) }
+
+// StrikeVec is S, the horizontal unit vector along the strike.
+func (p Plane) StrikeVec() Vec { return p.Strike.Vec() }
+
+// DownDip is D, the unit vector of steepest descent.
+func (p Plane) DownDip() Vec {
+	h := p.DipDirection().Vec()
+	return Vec{X: p.Dip.Cos() * h.X, Y: p.Dip.Cos() * h.Y, Z: -p.Dip.Sin()}
+}
+
+// Normal is N, the upward unit normal.
+func (p Plane) Normal() Vec {
+	h := p.DipDirection().Vec()
+	return Vec{X: p.Dip.Sin() * h.X, Y: p.Dip.Sin() * h.Y, Z: p.Dip.Cos()}
+}
+
+// AngleTo is the angle between the poles of p and q, in [0, π/2].
+func (p Plane) AngleTo(q Plane) Angle {
+	c := r3.Dot(p.Normal(), q.Normal())
+	s := r3.Norm(r3.Cross(p.Normal(), q.Normal()))
+	a := Atan2(s, c)
+	return min(a, Half-a)
+}
