@@ -1,0 +1,86 @@
+// Package input is what a person does to a screen in one frame, as data. The
+// window, the browser page and the tests all fill it; scenes read it.
+package input
+
+// Key is a key that has a meaning of its own, whatever it types.
+type Key uint8
+
+// The keys scenes may ask for. Letters and signs that are typed come as Runes.
+const (
+	NoKey Key = iota
+	Left
+	Right
+	Up
+	Down
+	Tab
+	Enter
+	Escape
+	Space
+	Backspace
+	Delete
+	Home
+	End
+	PageUp
+	PageDown
+	F1
+	F2
+	F3
+	F4
+	F5
+	F6
+	F7
+	F8
+	F9
+	F10
+	F11
+	F12
+)
+
+// Mods are the modifier keys held.
+type Mods uint8
+
+// The modifiers.
+const (
+	Shift Mods = 1 << iota
+	Ctrl       // Control, or Command on a Mac
+	Alt
+)
+
+// Press is one stroke of a key: the first, or a repeat while it is held.
+// Exactly one of Key and Rune is set. A rune is what the layout types, with
+// Shift already in it.
+type Press struct {
+	Key    Key
+	Rune   rune
+	Mods   Mods
+	Repeat bool
+}
+
+// PointerKind is what the pointer did.
+type PointerKind uint8
+
+// The pointer events.
+const (
+	PointerMove PointerKind = iota
+	PointerDown
+	PointerUp
+	PointerWheel
+)
+
+// Pointer is one event of the mouse or of a finger, in the pixels of the
+// layout.
+type Pointer struct {
+	Kind  PointerKind
+	X, Y  float64
+	Wheel float64 // rows, up positive
+	Touch bool
+}
+
+// Frame is everything since the last frame, in the order it happened.
+type Frame struct {
+	W, H     float64 // size of the layout in device-independent pixels
+	Scale    float64 // device pixels in one of them
+	Ticks    int     // fixed steps of 1/120 s that have passed
+	Presses  []Press
+	Pointers []Pointer
+}
