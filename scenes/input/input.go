@@ -47,8 +47,8 @@ const (
 )
 
 // Press is one stroke of a key: the first, or a repeat while it is held.
-// Exactly one of Key and Rune is set. A rune is what the layout types, with
-// Shift already in it.
+// Exactly one of Key and Rune is set. A rune is what the keyboard types, with
+// Shift already in it; the space bar is the key Space.
 type Press struct {
 	Key    Key
 	Rune   rune
@@ -67,8 +67,7 @@ const (
 	PointerWheel
 )
 
-// Pointer is one event of the mouse or of a finger, in the pixels of the
-// layout.
+// Pointer is one event of the mouse or of a finger, in device pixels.
 type Pointer struct {
 	Kind  PointerKind
 	X, Y  float64
@@ -78,8 +77,8 @@ type Pointer struct {
 
 // Frame is everything since the last frame, in the order it happened.
 type Frame struct {
-	W, H     float64 // size of the layout in device-independent pixels
-	Scale    float64 // device pixels in one of them
+	W, H     float64 // size of the picture in device pixels; pointers use them too
+	Scale    float64 // device pixels in one nominal pixel, at least the size text needs
 	Ticks    int     // fixed steps of 1/120 s that have passed
 	Presses  []Press
 	Pointers []Pointer
