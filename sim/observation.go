@@ -1,6 +1,9 @@
 package sim
 
-import "cuesta/orient"
+import (
+	"cuesta/orient"
+	"cuesta/sim/instrument"
+)
 
 // Side names a long edge of the instrument, seen with the forward end away
 // from you.
@@ -33,6 +36,13 @@ type Observation struct {
 	Dial   Dial
 	Arc    Arc // meaningful OnSide only
 	Frame  Frame
+	// Touching says that the plate lies against the rock: it cannot be rolled
+	// further that way.
+	Touching bool
+	// Lean is how far the face is off the vertical about the edge, face turned
+	// up positive, to the nearest degree as an eye sees it; meaningful OnSide
+	// only.
+	Lean orient.Angle
 }
 
 // RoundLevel is the round level: the offset of the bubble in radii of the
@@ -41,7 +51,7 @@ type Observation struct {
 type RoundLevel struct {
 	Right, Forward float64
 	Centred        bool // wholly inside the ring
-	AtWall         bool
+	AtWall         bool // the bubble touches the wall
 }
 
 // TubeLevel is the tube level on the arm: the offset of the bubble towards the
@@ -49,7 +59,7 @@ type RoundLevel struct {
 type TubeLevel struct {
 	Off     float64
 	Centred bool // wholly between the marks
-	AtEnd   bool
+	AtEnd   bool // the bubble touches an end of the tube
 }
 
 // Dial is the graduated circle and the needle in it.
@@ -61,11 +71,18 @@ type Dial struct {
 	State   NeedleState
 }
 
+// Degree is the number read at the north end, to the nearest degree, in
+// [0, 360).
+func (d Dial) Degree() int { return instrument.Graduated(d.North) }
+
 // Arc is the inclination arm on its two scales.
 type Arc struct {
 	Arm     orient.Angle // from the seated edge, [0, π/2]; the degree scale shows it
 	Percent float64      // 100·tan(Arm), what the percent scale shows; +Inf at 90°
 }
+
+// Degree is the number read on the degree scale, to the nearest degree.
+func (a Arc) Degree() int { return instrument.Arc{Arm: a.Arm}.Degree() }
 
 // Frame is the body in the world: forward along the long edge, right, and out
 // of the face; (Right, Forward, Out) is right-handed and orthonormal.
@@ -81,6 +98,6 @@ type Reading struct {
 	Seated Side
 	Swing  orient.Angle // φ from the right-hand strike towards the dip, in the surface
 	Along  orient.Angle // β: how far the forward end of the edge points down, [−π/2, π/2]
-	Across orient.Angle // tilt of the face about the edge: OnEdge right side down positive; OnSide η, lean of the face off the vertical
+	Across orient.Angle // tilt of the face about the edge: OnEdge right side down positive; OnSide η, lean of the face off the vertical, face turned up positive
 	Shown  Observation
 }
