@@ -12,3 +12,8 @@ func (l Line) Vec() Vec {
 	h := l.Trend.Vec()
 	return Vec{X: l.Plunge.Cos() * h.X, Y: l.Plunge.Cos() * h.Y, Z: -l.Plunge.Sin()}
 }
+
+// IsValid says whether trend and plunge lie in their ranges.
+func (l Line) IsValid() bool {
+	return l.Trend >= 0 && l.Trend < Azimuth(Full) && l.Plunge >= 0 && l.Plunge <= Right
+}

@@ -19,5 +19,8 @@ type Entry struct {
 	Written    Azimuth // the azimuth as written: strike end, or dip direction
 	Letters    string  // the dip letters as written, in capitals, or ""
 	HasStrike  bool    // false for a horizontal bed
-	DipMissing bool    // the writer has not come to the dip yet: "036/"
+	DipMissing bool    // the writer has not come to the whole dip yet: "036/"
+	// SideMissing: what is missing is the side, as in "N35E 30"; it comes with
+	// DipMissing, and with a dip that has been written already.
+	SideMissing bool
 }

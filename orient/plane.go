@@ -1,6 +1,6 @@
 package orient
 
-import "gonum.org/v1/gonum/spatial/r3"
+import "math"
 
 // Plane is a planar surface in rock: right-hand strike in [0, 2π) and dip in
 // [0, π/2]. With dip 0 the strike means nothing; with dip π/2 both ends do.
@@ -33,10 +33,23 @@ func (p Plane) Normal() Vec {
 	return Vec{X: p.Dip.Sin() * h.X, Y: p.Dip.Sin() * h.Y, Z: p.Dip.Cos()}
 }
 
-// AngleTo is the angle between the poles of p and q, in [0, π/2].
-func (p Plane) AngleTo(q Plane) Angle {
-	c := r3.Dot(p.Normal(), q.Normal())
-	s := r3.Norm(r3.Cross(p.Normal(), q.Normal()))
-	a := Atan2(s, c)
-	return min(a, Half-a)
+// IsValid says whether strike and dip lie in their ranges.
+func (p Plane) IsValid() bool {
+	return p.Strike >= 0 && p.Strike < Azimuth(Full) && p.Dip >= 0 && p.Dip <= Right
+}
+
+// Rounded is the plane to the nearest step of strike and dip, as a circle
+// graduated in steps would show it. It panics unless the step is positive.
+func (p Plane) Rounded(step Angle) Plane {
+	if !(step > 0) {
+		panic("orient: Rounded needs a positive step")
+	}
+	p.Strike = AzimuthOf(toStep(p.Strike.Angle(), step))
+	p.Dip = min(Right, toStep(p.Dip, step))
+	return p
+}
+
+func toStep(a, step Angle) Angle {
+	n := step.Degrees()
+	return Angle(math.Round(a.Degrees()/n)*n) * Degree
 }

@@ -15,9 +15,13 @@ var Up = Vec{Z: 1}
 // Unit returns v/|v|; the zero vector stays zero. It takes the square root of
 // the sum of squares, not a hypotenuse, so that every target rounds alike.
 func Unit(v Vec) Vec {
-	n := math.Sqrt(float64(v.X*v.X) + float64(v.Y*v.Y) + float64(v.Z*v.Z))
+	n := length(v)
 	if n == 0 {
 		return v
 	}
 	return r3.Scale(1/n, v)
+}
+
+func length(v Vec) float64 {
+	return math.Sqrt(float64(v.X*v.X) + float64(v.Y*v.Y) + float64(v.Z*v.Z))
 }
