@@ -72,7 +72,7 @@ func figured(p int) bool {
 func ArcFigures(th *theme.Theme, u Upright) []draw.Text {
 	var out []draw.Text
 	put := func(s string, r float64, a orient.Angle, size float64, f draw.Font, c draw.Color) {
-		out = append(out, label(s, at(draw.Point{}, r, a), size, a+u.turn(), f, c))
+		out = append(out, label(s, at(draw.Point{}, r, a), size, a+u.Turn(), f, c))
 	}
 	for d := 0; d <= 90; d += 10 {
 		put(strconv.Itoa(d), degreeFigures, orient.Angle(d)*orient.Degree, degreeSize, draw.Bold, th.DialInk)

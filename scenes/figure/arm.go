@@ -53,6 +53,14 @@ func Arm(l *draw.List, th *theme.Theme) {
 	l.Fill(draw.Box(draw.Rect{X: -.17, Y: -.03, W: .34, H: .06}), th.Arm)
 }
 
+// ArmShadow adds what the arm throws on the face, without its offset. A flat
+// theme throws none.
+func ArmShadow(l *draw.List, th *theme.Theme) {
+	if !th.Flat {
+		l.Fill(shape(ArmOutline()), faded(th.RockShadow, .16))
+	}
+}
+
 // TubeMarks adds the marks of the tube, which lie on the glass above the
 // bubble, about the pivot.
 func TubeMarks(l *draw.List, th *theme.Theme) {

@@ -77,8 +77,9 @@ const (
 	OnRight                // to the viewer's right
 )
 
-// turn is the rotation of the figures against the radius.
-func (u Upright) turn() orient.Angle {
+// Turn is the rotation of the figures against the radius, and of the arm on the
+// screen when it is level.
+func (u Upright) Turn() orient.Angle {
 	if u == OnRight {
 		return 0
 	}

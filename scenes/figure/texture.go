@@ -23,9 +23,9 @@ func Bake(box draw.Rect, px float64, paint func(*draw.List)) *draw.Texture {
 }
 
 // UV is the place of the point p of a part in its texture.
-func UV(t *draw.Texture, p draw.Point) (u, v float32) {
-	m := t.Under
-	return float32(m.A*p.X + m.C*p.Y + m.E), float32(m.B*p.X + m.D*p.Y + m.F)
+func UV(t *draw.Texture, p draw.Point) (u, v float64) {
+	q := t.Map().At(p)
+	return q.X, q.Y
 }
 
 func about(r float64) draw.Rect { return draw.Rect{X: -r, Y: -r, W: 2 * r, H: 2 * r} }
