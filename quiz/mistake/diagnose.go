@@ -1,0 +1,170 @@
+package mistake
+
+import (
+	"sort"
+
+	"cuesta/orient"
+)
+
+// Explanation is one way the answer may have come about, with its probability.
+type Explanation struct {
+	Kinds       []Kind // the mistakes in it, none for a careful answer
+	Else        bool   // something else than all that is known here
+	Probability float64
+}
+
+// posterior holds both parts of the answer, which are independent but for
+// strike and dip in each other's place.
+type posterior struct {
+	strike, dip       part
+	hasStrike, hasDip bool
+	swapped           float64 // probability
+}
+
+func (e Evidence) posterior() posterior {
+	p := posterior{hasStrike: !e.flat() && e.sane(), hasDip: !e.Entry.DipMissing && e.sane()}
+	apart := 1 - priorSwapped
+	if p.hasStrike {
+		off := func(c orient.Angle) orient.Angle { return e.offset(e.Entry.Plane.Strike, orient.AzimuthOf(c)) }
+		p.strike = weigh(e.strikeClaims(), off, priorSomething, orient.Full)
+		apart *= p.strike.total
+	}
+	if p.hasDip {
+		off := func(c orient.Angle) orient.Angle { return e.Entry.Plane.Dip - c }
+		p.dip = weigh(e.dipClaims(), off, priorDipSomething, orient.Right)
+		apart *= p.dip.total
+	}
+	if p.hasStrike && p.hasDip {
+		w := e.swappedWeight()
+		p.swapped = w / (w + apart)
+	}
+	return p
+}
+
+// StrikeExplanations returns the explanations of the strike of the answer, the most
+// probable first; their probabilities sum to 1. A flat bed has none.
+func (e Evidence) StrikeExplanations() []Explanation {
+	p := e.posterior()
+	if !p.hasStrike {
+		return nil
+	}
+	return p.strike.explanations(p.swapped)
+}
+
+// DipExplanations does the same for the dip; an answer without a dip has none.
+func (e Evidence) DipExplanations() []Explanation {
+	p := e.posterior()
+	if !p.hasDip {
+		return nil
+	}
+	return p.dip.explanations(p.swapped)
+}
+
+func (p part) explanations(swapped float64) []Explanation {
+	var sets []kinds
+	sum := map[kinds]float64{}
+	for i, c := range p.claims {
+		if _, ok := sum[c.kinds]; !ok {
+			sets = append(sets, c.kinds)
+		}
+		sum[c.kinds] += p.weight[i]
+	}
+	rest := (1 - swapped) / p.total
+	out := []Explanation{{Else: true, Probability: p.other * rest}}
+	if swapped > 0 {
+		out = append(out, Explanation{Kinds: []Kind{StrikeDipSwapped}, Probability: swapped})
+	}
+	for _, s := range sets {
+		out = append(out, Explanation{Kinds: s.list(), Probability: sum[s] * rest})
+	}
+	sort.SliceStable(out, func(i, j int) bool { return out[i].Probability > out[j].Probability })
+	return out
+}
+
+// Wrong says which parts of the answer are wrong; only those are explained.
+type Wrong struct{ Strike, Dip bool }
+
+// Diagnose names the probable mistakes in the wrong parts of the answer, the
+// most probable first. It names a mistake only when it, or it together with
+// others that fit as well, is at least as probable as NameFrom.
+func Diagnose(e Evidence, wrong Wrong) []Finding {
+	p := e.posterior()
+	if p.swapped >= NameFrom && wrong.Strike && wrong.Dip {
+		return []Finding{{StrikeDipSwapped, p.swapped, e.said(StrikeDipSwapped, nil), nil}}
+	}
+	var out []Finding
+	if wrong.Strike && p.hasStrike {
+		out = e.name(out, p.strike, 1-p.swapped)
+	}
+	if wrong.Dip && p.hasDip {
+		out = e.name(out, p.dip, 1-p.swapped)
+	}
+	sort.SliceStable(out, func(i, j int) bool { return out[i].Probability > out[j].Probability })
+	return out
+}
+
+// name adds the findings in one part.
+func (e Evidence) name(out []Finding, p part, rest float64) []Finding {
+	var done kinds
+	for _, k := range p.ranked() {
+		if done.has(k) {
+			continue
+		}
+		group, sum := p.tie(k, done)
+		if sum*rest < NameFrom {
+			continue
+		}
+		done |= setOf(group...)
+		for i, m := range group {
+			with := append(append([]Kind(nil), group[:i]...), group[i+1:]...)
+			prob := rest * p.probability(func(s kinds) bool { return s.has(m) })
+			out = merge(out, Finding{m, prob, e.said(group[0], group[1:]), with})
+		}
+	}
+	return out
+}
+
+// ranked are the kinds in the part, the most probable first.
+func (p part) ranked() []Kind {
+	var all kinds
+	var prob [Kinds]float64
+	for i, c := range p.claims {
+		all |= c.kinds
+		for _, k := range c.kinds.list() {
+			prob[k] += p.weight[i]
+		}
+	}
+	ks := all.list()
+	sort.SliceStable(ks, func(i, j int) bool { return prob[ks[i]] > prob[ks[j]] })
+	return ks
+}
+
+// tie returns k with the rivals that fit as well without it, leaving out those
+// that are named already, and how probable it is that one of them is there.
+func (p part) tie(k Kind, done kinds) ([]Kind, float64) {
+	own := p.probability(func(s kinds) bool { return s.has(k) })
+	ks := []Kind{k}
+	for _, r := range p.ranked() {
+		if r == k || done.has(r) || own == 0 {
+			continue
+		}
+		if p.probability(func(s kinds) bool { return s.has(r) && !s.has(k) }) >= Rivalry*own {
+			ks = append(ks, r)
+		}
+	}
+	group := setOf(ks...)
+	return ks, p.probability(func(s kinds) bool { return s&group != 0 })
+}
+
+// merge adds f, or keeps the more probable when the kind is there already.
+func merge(out []Finding, f Finding) []Finding {
+	for i, g := range out {
+		if g.Kind == f.Kind {
+			if f.Probability > g.Probability {
+				out[i] = f
+			}
+			return out
+		}
+	}
+	return append(out, f)
+}
