@@ -73,6 +73,9 @@ func (f *Flat) AddOutline(closed bool, pts ...Point) {
 	}
 }
 
+// Extend adds a point to the last run.
+func (f *Flat) Extend(q Point) { f.point(q) }
+
 func (f *Flat) point(q Point) {
 	r := &f.Runs[len(f.Runs)-1]
 	if r.To > r.From && f.Points[r.To-1] == q {

@@ -60,7 +60,12 @@ const (
 	BevelJoin
 )
 
-// Stroke is the style of a line.
+// MitreLimit is how far, in widths of the line, a pointed corner may reach;
+// sharper corners are cut off.
+const MitreLimit = 4
+
+// Stroke is the style of a line. Dash holds lengths that are drawn and left
+// out in turn, in units of the picture.
 type Stroke struct {
 	Width float64
 	Color Color
