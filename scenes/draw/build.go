@@ -1,5 +1,7 @@
 package draw
 
+import "math"
+
 // Reset empties the list for the next frame and keeps its memory. What earlier
 // meshes pointed to is overwritten.
 func (l *List) Reset(w, h float64) {
@@ -59,10 +61,14 @@ type Pen struct {
 // Nearest turns filtering off.
 func (p *Pen) Nearest() { p.nearest = true }
 
-// Vertex adds a corner and returns its index.
+// Vertex adds a corner and returns its index. A mesh has room for 65,536.
 func (p *Pen) Vertex(v Vertex) uint16 {
+	n := len(p.list.vertices) - p.v0
+	if n > math.MaxUint16 {
+		panic("draw: a mesh has too many corners")
+	}
 	p.list.vertices = append(p.list.vertices, v)
-	return uint16(len(p.list.vertices) - p.v0 - 1)
+	return uint16(n)
 }
 
 // Triangle adds a triangle.

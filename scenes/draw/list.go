@@ -183,4 +183,5 @@ type List struct {
 
 	vertices []Vertex // arena of the meshes
 	indices  []uint16
+	ring     []int // corners not yet cut off, while a polygon is cut up
 }
