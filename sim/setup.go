@@ -61,8 +61,8 @@ func (f Field) check() error {
 	return nil
 }
 
-// check says what makes the set-up impossible.
-func (s Setup) check() error {
+// Check says what makes the set-up impossible; the error wraps ErrSetup.
+func (s Setup) Check() error {
 	strike := s.Plane.Strike.Angle()
 	switch {
 	case !finite(strike) || strike < 0 || strike >= orient.Full:

@@ -1,0 +1,54 @@
+package record
+
+import (
+	"cuesta/sim"
+)
+
+// Bounds of a recording, so that reading and replaying one stays cheap.
+const (
+	LongestLine = 8 << 10                             // bytes, without the line end
+	MostEntries = 1 << 20                             // commands
+	LastTick    = 31 * 24 * 3600 * sim.TicksPerSecond // about a month of bench time
+)
+
+// Recording is what was done at one bench.
+type Recording struct {
+	Setup   sim.Setup
+	Start   uint64 // state hash of the fresh bench
+	Entries []Entry
+	End     End
+}
+
+// Entry is one command: the tick at which it was carried out and the state
+// hash right after it.
+type Entry struct {
+	Tick    sim.Tick
+	Command sim.Command
+	Hash    uint64
+}
+
+// End is how the bench stood at the end.
+type End struct {
+	Tick sim.Tick
+	Hash uint64
+	Seen Seen
+}
+
+// Seen is the part of the last observation that a person would read off.
+type Seen struct {
+	Seat           sim.Seat
+	Seated         sim.Side
+	Right, Forward float64 // bubble of the round level, in ring radii
+	Off            float64 // bubble of the tube level, in half gaps
+	North          float64 // degrees at the north end of the needle
+	Arm            float64 // degrees on the arc
+}
+
+// SeenIn is the part of an observation that a recording keeps.
+func SeenIn(o sim.Observation) Seen {
+	return Seen{
+		Seat: o.Seat, Seated: o.Seated,
+		Right: o.Round.Right, Forward: o.Round.Forward, Off: o.Tube.Off,
+		North: o.Dial.North.Degrees(), Arm: o.Arc.Arm.Degrees(),
+	}
+}
