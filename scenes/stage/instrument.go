@@ -1,0 +1,173 @@
+package stage
+
+import (
+	"cuesta/orient"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/figure"
+)
+
+// side of the water on which the instrument is being painted.
+type wet uint8
+
+const (
+	whole wet = iota
+	below
+	above
+)
+
+// openCut opens a brush that keeps to one side of the water.
+func (sc *scene) openCut(t *draw.Texture) brush {
+	b := sc.open(t)
+	switch sc.part {
+	case below:
+		b.clip(orient.Vec{Z: -1}, -sc.water.level)
+	case above:
+		b.clip(orient.Up, sc.water.level)
+	case whole:
+	}
+	return b
+}
+
+// drawInstrument paints the plate and what moves on it.
+func (st *Stage) drawInstrument(sc *scene, part wet) {
+	sc.part = part
+	body := sc.tool.body()
+	body.prepare(&sc.lens)
+	st.drawBody(sc, &body)
+	if body.seen[5] {
+		st.drawFace(sc, body.norm[5])
+	}
+	st.drawRim(sc, &body)
+	sc.part = whole
+}
+
+// drawBody paints sides, ends and back. Either long side and its part of the
+// ends are the light bars that stand on the rock.
+func (st *Stage) drawBody(sc *scene, s *prism) {
+	b := sc.openCut(nil)
+	side := func(f int) tint { return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1) }
+	s.face(&b, 4, colour(sc.th.PlateUnder, sc.shade(s.norm[4]), 1))
+	for _, f := range [2]int{0, 2} {
+		s.face(&b, f, colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1))
+	}
+	for i, x := range [2]float64{plateLong, 0} {
+		f := 1 + 2*i
+		if !s.seen[f] {
+			continue
+		}
+		s.face(&b, f, side(f))
+		bar := colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
+		for _, y := range [2]float64{0, plateWide - barWide} {
+			b.polygon(sc.spotOn(x, y, 0, bar), sc.spotOn(x, y+barWide, 0, bar),
+				sc.spotOn(x, y+barWide, plateThick, bar), sc.spotOn(x, y, plateThick, bar))
+		}
+	}
+	for i := range 3 * s.n {
+		e := s.edge(i)
+		if f, ok := s.outer(e); ok {
+			b.fringe(corner{at: e.a, c: st.bodyColour(sc, s, f)}, corner{at: e.b, c: st.bodyColour(sc, s, f)}, s.mid)
+		}
+	}
+	b.pen.Done()
+}
+
+// bodyColour is the colour along the outer edge of a face.
+func (st *Stage) bodyColour(sc *scene, s *prism, f int) tint {
+	switch f {
+	case 0, 2:
+		return colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
+	case 4:
+		return colour(sc.th.PlateUnder, sc.shade(s.norm[f]), 1)
+	default:
+		return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1)
+	}
+}
+
+func (sc *scene) spotOn(x, y, z float64, c tint) corner {
+	return corner{at: sc.tool.at(x, y, z), c: c}
+}
+
+// faceLight is kinder than shade: what must be read never lies in the dark.
+func (sc *scene) faceLight(n orient.Vec) float64 {
+	if sc.th.Flat {
+		return 1
+	}
+	return min(1, 0.47+0.62*max(0.66, dot(n, sc.light)))
+}
+
+// drawFace paints the face in cells, since textures are mapped without regard
+// to depth, and the moving parts on it.
+func (st *Stage) drawFace(sc *scene, n orient.Vec) {
+	k := sc.faceLight(n)
+	t := st.parts.face
+	b := sc.openCut(t)
+	const nx, ny = 5, 3
+	for i := range nx {
+		for j := range ny {
+			x0, x1 := plateLong*float64(i)/nx, plateLong*float64(i+1)/nx
+			y0, y1 := plateWide*float64(j)/ny, plateWide*float64(j+1)/ny
+			b.polygon(st.faceCorner(sc, x0, y0, k), st.faceCorner(sc, x1, y0, k),
+				st.faceCorner(sc, x1, y1, k), st.faceCorner(sc, x0, y1, k))
+		}
+	}
+	b.pen.Done()
+	st.drawMoving(sc, k)
+}
+
+func (st *Stage) faceCorner(sc *scene, x, y, k float64) corner {
+	d := 0.5 / st.parts.key.px // half a pixel within, where the texture is whole
+	u, v := figure.UV(st.parts.face, draw.Point{X: max(d, min(plateLong-d, x)), Y: max(d, min(plateWide-d, y))})
+	return corner{at: sc.tool.face(x, y), u: u, v: v, c: grey(k)}
+}
+
+// drawMoving paints circle, needle, bubbles and arm as they stand.
+func (st *Stage) drawMoving(sc *scene, k float64) {
+	o, p := &sc.p.Observation, &st.parts
+	st.part(sc, p.dial, mount{figure.DialCentre, o.Dial.Ring, about(figure.DialRadius)}, k)
+	if !sc.th.Flat {
+		st.part(sc, p.needleShadow, mount{shifted(figure.DialCentre, 0.05), o.Dial.Needle, needleBox}, k)
+	}
+	st.part(sc, p.needle, mount{figure.DialCentre, o.Dial.Needle, needleReach}, k)
+	bubble := draw.Point{
+		X: figure.RoundCentre.X + figure.RoundRing*o.Round.Forward,
+		Y: figure.RoundCentre.Y + figure.RoundRing*o.Round.Right,
+	}
+	st.part(sc, p.roundBubble, mount{bubble, 0, about(figure.RoundBubble)}, k)
+	st.part(sc, p.roundMarks, mount{figure.RoundCentre, 0, about(1)}, k)
+	if !sc.th.Flat {
+		st.part(sc, p.armShadow, mount{shifted(figure.ArmPivot, 0.07), o.Arc.Arm, armBox}, k)
+	}
+	st.part(sc, p.arm, mount{figure.ArmPivot, o.Arc.Arm, armBox}, k)
+	st.part(sc, p.tubeBubble, mount{onArm(o.Arc.Arm, figure.TubeAt+figure.TubeMark*o.Tube.Off), o.Arc.Arm, tubeBubbleBox}, k)
+	st.part(sc, p.tubeMarks, mount{figure.ArmPivot, o.Arc.Arm, figure.TubeBox}, k)
+}
+
+// onArm is the point of the plan x along the arm.
+func onArm(a orient.Angle, x float64) draw.Point {
+	return draw.Point{X: figure.ArmPivot.X + x*a.Cos(), Y: figure.ArmPivot.Y + x*a.Sin()}
+}
+
+func shifted(p draw.Point, d float64) draw.Point { return draw.Point{X: p.X + d, Y: p.Y + d} }
+
+// drawRim draws the lit rim of the face, or in flat themes every edge.
+func (st *Stage) drawRim(sc *scene, s *prism) {
+	if sc.part == below {
+		return
+	}
+	b := sc.open(st.lines)
+	if sc.th.Flat {
+		s.outline(&b, sc.px(2.5), colour(sc.th.Line, 1, 1))
+		b.pen.Done()
+		return
+	}
+	if s.seen[5] {
+		c := colour(sc.th.PlateRim, 1, 1)
+		for i := 4; i < 8; i++ {
+			e := s.edge(i)
+			if e.f == 1 || e.f == 3 {
+				b.line(e.a, e.b, sc.px(1.25), c)
+			}
+		}
+	}
+	b.pen.Done()
+}

@@ -1,0 +1,5 @@
+package stage
+
+type labels struct{}
+
+func (st *Stage) drawLetters(sc *scene) {}
