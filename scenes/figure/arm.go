@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"cuesta/orient"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/theme"
 )
@@ -8,10 +9,15 @@ import (
 // ArmOutline is the outline of the solid part of the arm about its pivot, the
 // index along x.
 func ArmOutline() []draw.Point {
-	return []draw.Point{
-		{X: ArmTail, Y: -ArmHalf}, {X: ArmBody, Y: -ArmHalf}, {X: ArmNeck, Y: -neckHalf},
-		{X: ArmNeck, Y: neckHalf}, {X: ArmBody, Y: ArmHalf}, {X: ArmTail, Y: ArmHalf},
+	out := []draw.Point{
+		{X: ArmBody, Y: -ArmHalf}, {X: ArmNeck, Y: -neckHalf}, {X: ArmNeck, Y: neckHalf}, {X: ArmBody, Y: ArmHalf},
 	}
+	const steps = 12
+	for i := range steps + 1 {
+		a := orient.Right + orient.Half*orient.Angle(i)/steps
+		out = append(out, at(draw.Point{X: ArmTail + ArmHalf}, ArmHalf, a))
+	}
+	return out
 }
 
 // ClearEnd is the outline of the clear end of the arm, through which the
@@ -36,7 +42,9 @@ var TubeBox = draw.Rect{X: TubeAt - TubeHalf, Y: -TubeRadius, W: 2 * TubeHalf, H
 // Arm adds the arm with its tube about the pivot, without bubble and marks.
 func Arm(l *draw.List, th *theme.Theme) {
 	clear := shape(ClearEnd())
-	l.Fill(clear, faded(th.Arm, .30))
+	if !th.Flat {
+		l.Fill(clear, faded(th.Arm, .18))
+	}
 	l.Stroke(clear, draw.Stroke{Width: .018, Color: faded(th.ArmLine, .55), Join: draw.RoundJoin})
 	l.Fill(shape(Pointer()), th.ArmLine)
 	body := shape(ArmOutline())

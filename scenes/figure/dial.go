@@ -45,9 +45,18 @@ func DialFigures(th *theme.Theme) []draw.Text {
 	}
 	for i, s := range []string{"N", "E", "S", "W"} {
 		a := MarkAngle(orient.AzimuthOf(orient.Angle(i) * orient.Right))
-		out = append(out, label(s, at(draw.Point{}, letterRadius, a), letterSize, a+orient.Right, draw.Bold, th.DialInk))
+		out = append(out, label(s, at(draw.Point{}, letterRadius, a), letterSize, a+orient.Right, draw.Bold, letterInk(th)))
 	}
 	return out
+}
+
+// letterInk is quieter than the figures, so that the needle stands out above a
+// letter.
+func letterInk(th *theme.Theme) draw.Color {
+	if th.Flat {
+		return th.DialInk
+	}
+	return mix(th.DialInk, th.Well, .36)
 }
 
 // DeclinationMark is the wedge outside 000, its tip towards the case. With no

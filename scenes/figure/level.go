@@ -38,6 +38,10 @@ func RoundMarks(l *draw.List, th *theme.Theme, c draw.Point) {
 
 // RoundBubbleShape adds the bubble of the round level about its centre.
 func RoundBubbleShape(l *draw.List, th *theme.Theme) {
-	l.Fill(draw.Circle(0, 0, RoundBubble), th.Bubble)
+	b := draw.Fill{Path: draw.Circle(0, 0, RoundBubble), Color: th.Bubble}
+	if !th.Flat {
+		b.Gradient = draw.Gradient{Kind: draw.Radial, A: draw.Point{X: .06, Y: -.06}, B: draw.Point{X: .06 + RoundBubble, Y: -.06}, To: mix(th.Bubble, th.Fluid, .45)}
+	}
+	l.FillWith(b)
 	l.Stroke(draw.Circle(0, 0, RoundBubble-.025), draw.Stroke{Width: .05, Color: th.BubbleLine})
 }

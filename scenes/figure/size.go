@@ -30,15 +30,15 @@ const (
 	DialBase     = 2.74
 	tick1        = 0.19
 	tick5        = 0.28
-	tick10       = 0.36
-	figureRadius = 3.25
-	figureSize   = 0.265
+	tick10       = 0.34
+	figureRadius = 3.26
+	figureSize   = 0.25
 	letterRadius = 2.02
 	letterSize   = 0.76
-	markFrom     = 3.385 // the declination mark, a wedge outside 000
+	markFrom     = 3.375 // the declination mark, a wedge outside 000
 	markTo       = 3.49
 	markHalf     = 0.125
-	indexFrom    = 3.90 // the index on the case, its tip towards the circle
+	indexFrom    = 3.84 // the index on the case, its tip towards the circle
 	indexTo      = 3.52
 	indexHalf    = 0.17
 )
@@ -58,7 +58,7 @@ const (
 
 // The round level, in cm from its centre.
 const (
-	RoundBezel  = 1.26
+	RoundBezel  = 1.22
 	RoundVial   = 1.08
 	RoundRing   = 0.50 // radius of the marked ring, the unit of a sim.RoundLevel
 	RoundBubble = 0.37
@@ -68,14 +68,14 @@ const (
 // percent ticks and then the degree ticks; the figures of either scale stand on
 // the far side of its ticks, the percent figures under the clear end of the arm.
 const (
-	ArcOuter      = 6.42 // of the plate that carries the scales
+	ArcOuter      = 6.36 // of the plate that carries the scales
 	ArcInner      = 4.22
 	arcMargin     = 0.32 // of that plate beyond the lines of 0 and 90
 	DegreeBase    = 5.36 // ticks outward
 	degreeTick1   = 0.19
 	degreeTick5   = 0.29
 	degreeTick10  = 0.40
-	degreeFigures = 6.06
+	degreeFigures = 6.04
 	degreeSize    = 0.36
 	PercentBase   = 5.10 // ticks inward
 	percentTick   = 0.14
@@ -86,9 +86,9 @@ const (
 
 // The arm and its tube level, in cm from the pivot, the index along x.
 const (
-	ArmTail    = -0.50
-	ArmBody    = 3.62 // end of the full width
-	ArmNeck    = 4.10 // where the clear end begins
+	ArmTail    = -0.50          // round
+	ArmBody    = 3.62           // end of the full width
+	ArmNeck    = ArcInner + .02 // where the clear end begins
 	ArmTip     = DegreeBase
 	ArmHalf    = 0.42
 	neckHalf   = 0.22
@@ -102,7 +102,7 @@ const (
 
 // The centres of the parts in the plan.
 var (
-	DialCentre  = draw.Point{X: 12.0, Y: 5.0}
-	RoundCentre = draw.Point{X: 7.1, Y: 7.5}
-	ArmPivot    = draw.Point{X: 1.5, Y: 1.5}
+	DialCentre  = draw.Point{X: 11.9, Y: 5.0}
+	RoundCentre = draw.Point{X: 7.15, Y: 7.55}
+	ArmPivot    = draw.Point{X: 1.65, Y: 1.65}
 )

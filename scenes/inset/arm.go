@@ -11,7 +11,7 @@ import (
 )
 
 const (
-	tubeReach = 1.18 // radius of the opening over the tube level, in cm
+	tubeReach = 1.52 // radius of the opening over the tube level, in cm: the whole vial
 	arcReach  = 1.42 // and over the arc
 	arcFocus  = 5.28 // how far from the pivot the opening over the arc is centred
 )

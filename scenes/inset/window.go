@@ -91,38 +91,13 @@ func cut(out, in *corners, inside func(corner) float64) {
 // fill paints the whole opening.
 func (w window) fill(l *draw.List, c draw.Color) {
 	p := l.Open(nil)
-	for i := range circle {
-		p.Vertex(plain(w.centre.X+w.r*circle[i].X, w.centre.Y+w.r*circle[i].Y, c, 1))
-	}
-	for i := 1; i+1 < sides; i++ {
-		p.Triangle(0, uint16(i), uint16(i+1))
-	}
+	p.Disc(w.centre, w.r, 1, c)
 	p.Done()
 }
 
-// edge draws the rim over the border of the opening, its sides feathered over a
-// pixel.
+// edge draws the rim over the border of the opening.
 func (w window) edge(l *draw.List, c draw.Color) {
-	const soft = 0.5
-	in, out := w.r-w.rim/2, w.r+w.rim/2
-	rings := [...]struct{ r, a float64 }{{in - soft, 0}, {in + soft, 1}, {out - soft, 1}, {out + soft, 0}}
 	p := l.Open(nil)
-	for _, g := range rings {
-		for i := range circle {
-			p.Vertex(plain(w.centre.X+g.r*circle[i].X, w.centre.Y+g.r*circle[i].Y, c, g.a))
-		}
-	}
-	for g := range len(rings) - 1 {
-		for i := range sides {
-			a, b := uint16(g*sides+i), uint16(g*sides+(i+1)%sides)
-			p.Quad(a, b, b+sides, a+sides)
-		}
-	}
+	p.Ring(w.centre, w.r, w.rim, 1, c)
 	p.Done()
-}
-
-// plain is a corner of an untextured mesh, premultiplied.
-func plain(x, y float64, c draw.Color, alpha float64) draw.Vertex {
-	a := float32(alpha) * float32(c.A) / 255
-	return draw.Vertex{X: float32(x), Y: float32(y), R: a * float32(c.R) / 255, G: a * float32(c.G) / 255, B: a * float32(c.B) / 255, A: a}
 }
