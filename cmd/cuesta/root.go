@@ -83,6 +83,7 @@ func commands(e env) []*cobra.Command {
 	return []*cobra.Command{
 		convertCommand(e),
 		fieldCommand(e),
+		replayCommand(e),
 	}
 }
 
