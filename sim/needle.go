@@ -53,23 +53,27 @@ func (d *needle) follow(before, after Frame, n instrument.Needle) {
 		}
 	case NeedleRubbing:
 		if !n.Rubs(d.tilt, d.dip, true) {
-			d.release(after)
+			d.release(after, n)
 		}
 	case NeedleLocked:
 	}
 }
 
-// release lets the needle swing from where it stands in the body.
-func (d *needle) release(f Frame) {
-	d.bearing = instrument.Bearing{At: f.inWorld(d.held)}
+// release lets the needle swing from where it stands in the body; the glass or
+// the lock gives it a shake as it lets go.
+func (d *needle) release(f Frame, n instrument.Needle) {
+	d.bearing = n.Shaken(instrument.Bearing{At: f.inWorld(d.held)}, d.pull)
 	d.state = NeedleFree
 }
 
 // tap makes the case tremble; a needle that rubs comes free if there is room.
 func (d *needle) tap(f Frame, n instrument.Needle) {
 	d.tremble = trembleTicks
-	if d.state == NeedleRubbing && !n.Rubs(d.tilt, d.dip, false) {
-		d.release(f)
+	switch {
+	case d.state == NeedleFree:
+		d.bearing = n.Shaken(d.bearing, d.pull)
+	case d.state == NeedleRubbing && !n.Rubs(d.tilt, d.dip, false):
+		d.release(f, n)
 	}
 }
 
@@ -88,7 +92,7 @@ func (d *needle) free(f Frame, n instrument.Needle) {
 	case n.Rubs(d.tilt, d.dip, false):
 		d.state = NeedleRubbing
 	default:
-		d.release(f)
+		d.release(f, n)
 	}
 }
 

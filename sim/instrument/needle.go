@@ -91,7 +91,6 @@ func (n Needle) torque(b Bearing, p Pull) float64 {
 func (n Needle) Step(b Bearing, p Pull, grip, dt float64) Bearing {
 	k := dt / n.Inertia
 	rate := b.Rate.Radians() + float64(k*n.torque(b, p))
-	rate /= 1 + float64(k*n.Damping)
 	held := k * n.Friction * grip
 	switch {
 	case rate > held:
@@ -101,6 +100,7 @@ func (n Needle) Step(b Bearing, p Pull, grip, dt float64) Bearing {
 	default:
 		rate = 0
 	}
+	rate /= 1 + float64(k*n.Damping)
 	at := b.At + orient.Angle(float64(rate*dt))
 	if at > orient.Half || at <= -orient.Half {
 		at = at.Wrapped()
@@ -108,10 +108,32 @@ func (n Needle) Step(b Bearing, p Pull, grip, dt float64) Bearing {
 	return Bearing{At: at, Rate: orient.Angle(rate)}
 }
 
+// edge is the part by which the pull may seem to exceed the friction where the
+// two are equal to rounding.
+const edge = 1e-9
+
 // Held says whether the needle stands and the whole pivot friction can keep it
 // there.
 func (n Needle) Held(b Bearing, p Pull) bool {
-	return b.Rate == 0 && math.Abs(n.torque(b, p)) <= n.Friction
+	return b.Rate == 0 && math.Abs(n.torque(b, p)) <= n.Friction*(1+edge)
+}
+
+// jolt is the turn a second that a shake gives a needle which stands against
+// the field (design assumption).
+const jolt = 5 * orient.Degree
+
+// Shaken is the needle after a shake of the case. One that stands still against
+// the field, where the pull is next to nothing, starts to turn; others only
+// lose their hold, which Step takes as a smaller grip.
+func (n Needle) Shaken(b Bearing, p Pull) Bearing {
+	off := (b.At - p.North).Wrapped()
+	switch {
+	case b.Rate != 0 || off.Abs() < orient.Right:
+		return b
+	case off > 0:
+		return Bearing{At: b.At, Rate: -jolt}
+	}
+	return Bearing{At: b.At, Rate: jolt}
 }
 
 // Dip is the angle by which the vertical field, over the one the needle was
