@@ -24,7 +24,7 @@ type token struct {
 	pos   int // from 1
 	text  string
 	deg   float64 // of a number
-	open  bool    // the number may still be growing under the writer's hand
+	open  bool    // it may still be growing under the writer's hand
 	spelt bool    // the word was written out: north
 }
 
@@ -62,7 +62,7 @@ func (l *lexer) next() error {
 	switch c := l.src[l.i]; {
 	case isDigit(c) || c == '.':
 		return l.number()
-	case 'A' <= c && c <= 'Z':
+	case isLetter(c):
 		return l.word()
 	case c == '-' || c == '=' || c == '>':
 		return l.dashes()
@@ -90,12 +90,16 @@ func (l *lexer) at(i int) rune {
 func (l *lexer) blanks() {
 	for l.i < len(l.src) {
 		c := l.src[l.i]
-		stop := c == '.' && !isDigit(l.at(l.i+1))
-		if c != ' ' && !stop {
+		if c != ' ' && (c != '.' || l.decimalPoint()) {
 			return
 		}
 		l.i++
 	}
+}
+
+// decimalPoint tells .5 from the full stop of an abbreviation, N.35 E.
+func (l *lexer) decimalPoint() bool {
+	return isDigit(l.at(l.i+1)) && (l.i == 0 || !isLetter(l.src[l.i-1]))
 }
 
 // dashes reads a run of - and = with an optional > behind: a dash or an arrow.
@@ -119,7 +123,7 @@ func (l *lexer) dashes() error {
 // raw is the text as written between two places.
 func (l *lexer) raw(from, to int) string {
 	r := []rune(l.text)
-	return string(r[from:min(to, len(r))])
+	return clip(string(r[from:min(to, len(r))]))
 }
 
 func (l *lexer) fail(at int, read, would string, kind error) error {
@@ -129,3 +133,5 @@ func (l *lexer) fail(at int, read, would string, kind error) error {
 const anyNotation = "write the plane as 035/30, 035/30 SE, N35E 30SE, 30→125 or horizontal"
 
 func isDigit(c rune) bool { return '0' <= c && c <= '9' }
+
+func isLetter(c rune) bool { return 'A' <= c && c <= 'Z' }

@@ -103,7 +103,7 @@ func (l *lexer) unit(sign rune, word string) bool {
 
 func (l *lexer) unitWord(word string) bool {
 	end := l.i
-	for c := l.at(end); 'A' <= c && c <= 'Z'; c = l.at(end) {
+	for isLetter(l.at(end)) {
 		end++
 	}
 	switch got := string(l.src[l.i:end]); word {

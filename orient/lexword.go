@@ -6,7 +6,7 @@ import "strconv"
 // says nothing by itself.
 func (l *lexer) word() error {
 	start := l.i
-	for c := l.peek(); 'A' <= c && c <= 'Z'; c = l.peek() {
+	for isLetter(l.peek()) {
 		l.i++
 	}
 	w := string(l.src[start:l.i])
@@ -86,6 +86,6 @@ func (l *lexer) point(w string, start int) error {
 	if !one && !two {
 		return l.fail(start, "read "+strconv.Quote(l.raw(start, l.i)), anyNotation, ErrWords)
 	}
-	l.add(token{kind: wordToken, pos: start + 1, text: p, spelt: spelt})
+	l.add(token{kind: wordToken, pos: start + 1, text: p, spelt: spelt, open: l.i == len(l.src)})
 	return nil
 }
