@@ -83,6 +83,8 @@ func commands(e env) []*cobra.Command {
 	return []*cobra.Command{
 		convertCommand(e),
 		fieldCommand(e),
+		spokenCommand(e),
+		openCommand(e),
 		replayCommand(e),
 	}
 }

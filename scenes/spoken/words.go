@@ -1,0 +1,240 @@
+package spoken
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"cuesta/orient"
+	"cuesta/sim"
+)
+
+// short is an angle in degrees to the tenth, without a sign.
+func short(a orient.Angle) string {
+	return strconv.FormatFloat(math.Round(a.Abs().Degrees()*10)/10, 'f', -1, 64)
+}
+
+// fine is the size of an angle as it was typed, to the thousandth.
+func fine(a orient.Angle) string {
+	return strconv.FormatFloat(math.Round(a.Abs().Degrees()*1000)/1000, 'f', -1, 64)
+}
+
+// eastWest is a declination in words.
+func eastWest(d orient.Angle) string {
+	if d < 0 {
+		return short(d) + "° west"
+	}
+	return short(d) + "° east"
+}
+
+// moved says what a line has done.
+func moved(l Line, before, after sim.Observation) string {
+	switch l.Word {
+	case Seat:
+		return seated(after)
+	case Swing:
+		return turned("Swung", l.Angle, "clockwise seen from above", "anticlockwise seen from above") + otherEdge(before, after)
+	case Roll:
+		return rolled(l.Angle, after) + contact(after)
+	case Arm:
+		return armTurned(before, after)
+	case Flip:
+		return "Turned end for end." + otherEdge(before, after)
+	case Ring:
+		return "The dial is set to a declination of " + ringSet(after) + "."
+	case Tap:
+		return "Tapped the case."
+	case Lock:
+		return "The needle is locked."
+	case Free:
+		return freed(after)
+	case Nothing, Wait, Look, Bubble, Read, Note, Picture, Reveal, New, Help, Quit:
+	}
+	return ""
+}
+
+func seated(o sim.Observation) string {
+	switch o.Seat {
+	case sim.OnEdge:
+		return "The plate stands on its " + edge(o.Seated) + " long edge, face up."
+	case sim.OnSide:
+		return "The plate stands on its side, on its " + edge(o.Seated) + " long edge, face upright."
+	case sim.OnLid:
+		return "The lid lies on the rock."
+	case sim.OnBack:
+		return "The instrument lies flat on the rock."
+	}
+	return ""
+}
+
+func edge(s sim.Side) string {
+	if s == sim.RightSide {
+		return "right"
+	}
+	return "left"
+}
+
+func turned(verb string, a orient.Angle, plus, minus string) string {
+	way := plus
+	if a < 0 {
+		way = minus
+	}
+	return verb + " " + fine(a) + "°, " + way + "."
+}
+
+func rolled(a orient.Angle, after sim.Observation) string {
+	if after.Seat == sim.OnSide {
+		return "Rolled " + fine(a) + "°. " + face(after)
+	}
+	return turned("Rolled", a, "right side down", "left side down")
+}
+
+// otherEdge tells that the plate has come to stand on its other long edge.
+func otherEdge(before, after sim.Observation) string {
+	if before.Seated == after.Seated {
+		return ""
+	}
+	return " The plate now stands on its " + edge(after.Seated) + " long edge."
+}
+
+func contact(o sim.Observation) string {
+	if !o.Touching {
+		return ""
+	}
+	return " The plate touches the rock and goes no further that way."
+}
+
+func armTurned(before, after sim.Observation) string {
+	a := after.Arc.Arm - before.Arc.Arm
+	text := turned("The arm turned", a, "its index end up", "its index end down")
+	switch {
+	case a == 0:
+		text = "The arm did not move."
+	case a.Abs() < orient.Degree/2000:
+		text = "The arm hardly moved."
+	}
+	if after.Arc.Arm <= 0 || after.Arc.Arm >= orient.Right {
+		text += " It is at its stop."
+	}
+	return text
+}
+
+func ringSet(o sim.Observation) string {
+	if short(o.Dial.Ring) == "0" {
+		return "0"
+	}
+	return eastWest(o.Dial.Ring)
+}
+
+func freed(o sim.Observation) string {
+	if o.Dial.State == sim.NeedleRubbing {
+		return "The lock is off, but the case is tilted and the needle rubs on the glass."
+	}
+	return "The needle is free."
+}
+
+func waited(ticks int) string {
+	s := float64(ticks) / sim.TicksPerSecond
+	if ticks == sim.TicksPerSecond {
+		return "1 second has passed."
+	}
+	return strconv.FormatFloat(math.Round(s*100)/100, 'f', -1, 64) + " seconds have passed."
+}
+
+// state is the level in few words and the needle where it matters: what one
+// sees at a glance after a move.
+func (b *Bench) state() string {
+	o := b.seen()
+	if o.Seat == sim.OnSide {
+		return tubeBubble(o.Tube)
+	}
+	return roundBubble(o.Round) + needleAtAGlance(o.Dial)
+}
+
+// bubble is the level that matters on this seat.
+func bubble(o sim.Observation) string {
+	if o.Seat == sim.OnSide {
+		return tubeBubble(o.Tube)
+	}
+	return roundBubble(o.Round)
+}
+
+// roundBubble says where the bubble of the round level is, in radii of the
+// marked ring.
+func roundBubble(l sim.RoundLevel) string {
+	where := offset(l.Right, "right", "left") + ", " + offset(l.Forward, "forward", "back")
+	switch {
+	case l.Centred:
+		return "Bubble inside the ring: " + where + "."
+	case l.AtWall:
+		return "Bubble at the wall, far outside the ring: " + where + "."
+	}
+	return "Bubble not inside the ring: " + where + "."
+}
+
+func offset(x float64, plus, minus string) string {
+	if hundredth(x) < 0 {
+		return fmt.Sprintf("%.2f %s", -hundredth(x), minus)
+	}
+	return fmt.Sprintf("%.2f %s", hundredth(x), plus)
+}
+
+// tubeBubble says where the bubble of the tube level is, in half gaps between
+// the marks.
+func tubeBubble(l sim.TubeLevel) string {
+	where := fmt.Sprintf("%.2f towards the index end", hundredth(l.Off))
+	if hundredth(l.Off) < 0 {
+		where = fmt.Sprintf("%.2f away from the index end", -hundredth(l.Off))
+	}
+	switch {
+	case l.Centred:
+		return "Tube bubble between the marks: " + where + "."
+	case l.AtEnd:
+		return "Tube bubble at the end of the tube: " + where + "."
+	}
+	return "Tube bubble not between the marks: " + where + "."
+}
+
+func needleAtAGlance(d sim.Dial) string {
+	switch {
+	case d.State == sim.NeedleRubbing:
+		return " Needle rubbing on the glass."
+	case d.State == sim.NeedleLocked:
+		return " Needle locked."
+	case !d.Resting:
+		return " Needle swinging."
+	}
+	return " Needle at rest."
+}
+
+// reading is what the scale shows, and what an eye sees of the needle.
+func reading(o sim.Observation) string {
+	switch o.Seat {
+	case sim.OnSide:
+		return fmt.Sprintf("The index stands at %d on the degree scale, %s.", o.Arc.Degree(), percentWords(o.Arc))
+	case sim.OnEdge, sim.OnLid, sim.OnBack:
+	}
+	return fmt.Sprintf("The north end stands at %d.%s", o.Dial.Degree(), needleRemark(o.Dial))
+}
+
+// lastFigure is the last number on the percent scale.
+const lastFigure = 500
+
+func percentWords(a sim.Arc) string {
+	if p := percent(a); p != nil && *p <= lastFigure {
+		return fmt.Sprintf("%.0f on the percent scale", *p)
+	}
+	return fmt.Sprintf("beyond the last figure, %d, on the percent scale", lastFigure)
+}
+
+func needleRemark(d sim.Dial) string {
+	switch {
+	case d.State == sim.NeedleRubbing:
+		return " The needle rubs on the glass and does not turn."
+	case d.State == sim.NeedleLocked:
+		return " The needle is locked."
+	case !d.Resting:
+		return " The needle is still swinging."
+	}
+	return ""
+}
