@@ -18,13 +18,16 @@ const (
 	dialFocus = 2.62
 	// leastDegree is the least length of one degree on the base circle, in px.
 	leastDegree = 2.8
+	// leastReach is the radius below which the opening would not hold both the
+	// tip and the figures, in cm.
+	leastReach = 0.56
 )
 
 // dialView is the view of the plan with the north end up. In a small circle the
 // opening is narrower, so that the degrees can still be told apart, and stands
 // further out, so that the figures are still inside.
 func dialView(c draw.Point, r float64, needle orient.Angle) view {
-	k := max(r/dialReach, leastDegree/(figure.DialBase*math.Pi/180))
+	k := max(r/dialReach, min(leastDegree/(figure.DialBase*math.Pi/180), r/leastReach))
 	out := max(dialFocus, 3.42-.8*r/k)
 	v := view{centre: c, focus: draw.Point{X: out}, k: k, turn: -orient.Right}
 	return v.part(draw.Point{}, -needle).part(draw.Point{X: -figure.DialCentre.X, Y: -figure.DialCentre.Y}, 0)
@@ -52,11 +55,11 @@ func (s *Set) Dial(l *draw.List, th *theme.Theme, c draw.Point, r float64, o sim
 	if !th.Flat {
 		w.show(l, s.part(th, needleShade, 0, n.k, box, paintNeedleShadow), n.moved(draw.Point{X: .05, Y: .04}))
 	}
-	w.show(l, s.part(th, needleBody, flag(muted), n.k, box, paintNeedle), n)
+	w.show(l, s.part(th, needleBody, one(muted), n.k, box, paintNeedle), n)
 	w.edge(l, th.Rim)
 }
 
-func flag(b bool) uint8 {
+func one(b bool) uint8 {
 	if b {
 		return 1
 	}
