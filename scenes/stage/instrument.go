@@ -65,19 +65,21 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 	for i := range 3 * s.n {
 		e := s.edge(i)
 		if f, ok := s.outer(e); ok {
-			b.fringe(corner{at: e.a, c: st.bodyColour(sc, s, f)}, corner{at: e.b, c: st.bodyColour(sc, s, f)}, s.mid)
+			c := st.edgeColour(sc, s, e, f)
+			b.fringe(corner{at: e.a, c: c}, corner{at: e.b, c: c}, s.mid)
 		}
 	}
 	b.pen.Done()
 }
 
-// bodyColour is the colour along the outer edge of a face.
-func (st *Stage) bodyColour(sc *scene, s *prism, f int) tint {
-	switch f {
-	case 0, 2:
-		return colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
-	case 4:
+// edgeColour is the colour along an outer edge of face f: light where it is an
+// edge of a bar.
+func (st *Stage) edgeColour(sc *scene, s *prism, e edge, f int) tint {
+	switch {
+	case f == 4:
 		return colour(sc.th.PlateUnder, sc.shade(s.norm[f]), 1)
+	case e.f == 0 || e.f == 2 || e.g == 0 || e.g == 2:
+		return colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
 	default:
 		return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1)
 	}
@@ -160,13 +162,14 @@ func (st *Stage) drawRim(sc *scene, s *prism) {
 		b.pen.Done()
 		return
 	}
-	if s.seen[5] {
-		c := colour(sc.th.PlateRim, 1, 1)
-		for i := 4; i < 8; i++ {
-			e := s.edge(i)
-			if e.f == 1 || e.f == 3 {
-				b.line(e.a, e.b, sc.px(1.25), c)
-			}
+	for i := range 3 * s.n {
+		e := s.edge(i)
+		switch {
+		case e.g == 5 && s.seen[5] && (e.f == 1 || e.f == 3):
+			b.line(mix(e.a, e.b, barWide/plateWide), mix(e.a, e.b, 1-barWide/plateWide), sc.px(1.25), colour(sc.th.PlateRim, 1, 1))
+		case s.seen[e.f] && s.seen[e.g]:
+			k := (sc.faceLight(s.norm[e.f]) + sc.faceLight(s.norm[e.g])) / 2
+			b.line(e.a, e.b, 1, colour(sc.th.Edge, min(1, 1.06*k), 1))
 		}
 	}
 	b.pen.Done()

@@ -26,7 +26,13 @@ type scene struct {
 	light      orient.Vec // towards the light
 	tool       tool
 	list       *draw.List
+	arrowA     float64 // where along the strike the arrow lies
 	water      water
+	slabHull   hull
+	standHull  hull
+	toolHull   hull
+	placed     [8]box // labels so far
+	boxes      int
 	part       wet // what of the instrument is being painted
 }
 
@@ -40,6 +46,7 @@ func (sc *scene) set(l *draw.List, p Params) {
 	sc.light = lightFor(p.Plane, cam, p.Pose.Seat)
 	sc.lens = lensOf(cam.Azimuth, cam.Elevation)
 	sc.frame()
+	sc.outlines()
 }
 
 // slabTop is the middle of the top: high enough for the lowest corner to clear
@@ -101,7 +108,7 @@ func (sc *scene) shade(n orient.Vec) float64 {
 			return 0.74
 		}
 	}
-	return min(1.06, 0.57+0.11*n.Z+0.43*max(0, l))
+	return min(1, 0.57+0.11*n.Z+0.43*max(0, l))
 }
 
 // px is a length in the picture that grows with the unit.

@@ -55,7 +55,7 @@ func postAt(s *rock.Stone, side rock.Side, t float64) post {
 	}
 	c, f := s.Chip(side, t), s.Foot(side, t)
 	if math.Abs(t) == half { // both sides of a corner must agree
-		c, f = 0.32, 0.2
+		c, f = 0.32, 0.4
 		t -= math.Copysign(0.12, t)
 	}
 	p.top.a, p.top.b = side.Place(t, 0.38*c)

@@ -51,6 +51,7 @@ type Stage struct {
 	back        backdrop
 	stone       stone
 	parts       parts
+	hand        hand
 	labels      labels
 	sc          scene
 }

@@ -2,6 +2,7 @@ package stage
 
 import (
 	"cuesta/orient"
+	"cuesta/scenes/draw"
 	"cuesta/scenes/stage/rock"
 )
 
@@ -51,11 +52,12 @@ func (sc *scene) wedge() prism {
 // shoe keeps the foot of a steep slab from sliding: it fills the corner under
 // the lower side. There is none on gentle beds.
 func (sc *scene) shoe() (prism, bool) {
-	if sc.p.Plane.Dip < 24*orient.Degree {
+	steep := ease(0.7, 1.2, sc.p.Plane.Dip.Radians())
+	if steep == 0 {
 		return prism{}, false
 	}
 	low := sc.on(0, rock.HalfB, -0.97*rock.Thick)
-	high := sc.on(0, rock.HalfB, -0.42*rock.Thick)
+	high := sc.on(0, rock.HalfB, lerp(-0.9, -0.4, steep)*rock.Thick)
 	s := prism{n: 4}
 	for i, q := range [4]orient.Vec{low, high, high, low} {
 		z := q.Z
@@ -105,10 +107,24 @@ func (st *Stage) drawSolid(sc *scene, s *prism) {
 		}
 	}
 	b.pen.Done()
+	l := sc.open(st.lines)
 	if sc.th.Flat {
-		l := sc.open(st.lines)
 		s.outline(&l, sc.px(2), colour(sc.th.Line, 1, 1))
-		l.pen.Done()
+	} else {
+		sc.seams(&l, s, sc.th.Stand)
+	}
+	l.pen.Done()
+}
+
+// seams smooths the edges between two faces that are seen, in a colour between
+// theirs.
+func (sc *scene) seams(b *brush, s *prism, c draw.Color) {
+	for i := range 3 * s.n {
+		e := s.edge(i)
+		if s.seen[e.f] && s.seen[e.g] {
+			k := (sc.shade(s.norm[e.f]) + sc.shade(s.norm[e.g])) / 2 * (e.ka + e.kb) / 2
+			b.line(e.a, e.b, 1, colour(c, min(1, 1.04*k), 1))
+		}
 	}
 }
 
@@ -126,7 +142,7 @@ func (st *Stage) drawBaseShadow(sc *scene) {
 	slab := blot{sheet: plate}
 	sc.eachSlabCorner(func(p orient.Vec) { slab.cast(p, sc.light, orient.Up, 0.22) })
 	slab.wrap()
-	slab.fill(&b, colour(sc.th.RockShadow, 1, 0.40))
+	slab.fill(&b, colour(sc.th.Shadow, 1, 0.8*sc.th.ShadowAlpha))
 	near := blot{sheet: plate}
 	for i := range 4 {
 		a, d := corners4(i, rock.HalfA, 4)
@@ -134,6 +150,6 @@ func (st *Stage) drawBaseShadow(sc *scene) {
 	}
 	near.widen(3)
 	near.wrap()
-	near.fill(&b, colour(sc.th.RockShadow, 1, 0.30))
+	near.fill(&b, colour(sc.th.Shadow, 1, 0.7*sc.th.ShadowAlpha))
 	b.pen.Done()
 }
