@@ -55,7 +55,9 @@ type RoundLevel struct {
 }
 
 // TubeLevel is the tube level on the arm: the offset of the bubble towards the
-// index end, in half gaps between the marks.
+// index end, in half gaps between the marks. The bubble runs to the high end: a
+// bubble at the index end asks for a smaller angle of the arm with the left
+// edge seated, for a wider one with the right edge, where the arc hangs down.
 type TubeLevel struct {
 	Off     float64
 	Centred bool // wholly between the marks

@@ -108,13 +108,13 @@ func (w *World) rest(t stance) {
 	w.needle.follow(before, f, w.parts.needle)
 }
 
-// tubeGoal is where the bubble of the tube level is heading.
+// tubeGoal is where the bubble of the tube level is heading. The arm opens from
+// forward towards the right of the body, whichever edge is seated.
 func (w *World) tubeGoal() float64 {
-	f, c, s := w.frame, w.stance.arm.Cos(), w.stance.arm.Sin()
-	rise := w.stance.hand().Radians() * f.Right.Z
-	along := float64(c*f.Forward.Z) + float64(s*rise)
-	across := float64(c*rise) - float64(s*f.Forward.Z)
-	return w.parts.tube.Goal(along, across)
+	f, arm := w.frame, w.stance.arm
+	along := blend(f.Forward, f.Right, arm)
+	across := blend(f.Right, f.Forward, -arm)
+	return w.parts.tube.Goal(along.Z, across.Z)
 }
 
 // tilt is the angle between the face and the horizontal, in [0, π].
