@@ -1,0 +1,264 @@
+package scenes
+
+import (
+	"cuesta/orient"
+	"cuesta/quiz"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/inset"
+	"cuesta/scenes/keep"
+	"cuesta/scenes/session"
+	"cuesta/scenes/stage"
+	"cuesta/sim"
+)
+
+// phase is how far the student is with this plane.
+type phase uint8
+
+const (
+	measuring phase = iota
+	judged          // the answer has been given and graded
+	shown           // the student asked for the answer instead
+)
+
+// panel is what is open over the rock.
+type panel uint8
+
+const (
+	noPanel panel = iota
+	settingsPanel
+	helpPanel
+	controlsPanel
+	whyPanel
+)
+
+// BenchOptions is what a bench starts from.
+type BenchOptions struct {
+	Seed  uint64
+	Plane *orient.Plane // a given first plane, or nil for one from the seed
+	Store keep.Store    // where settings and progress are kept; nil keeps nothing
+
+	// Session is a practice under way to take up, as another front end has left
+	// it; nil begins a new one.
+	Session *session.Session
+}
+
+// Bench is the scene of one student at one slab.
+type Bench struct {
+	store  keep.Store
+	seed   uint64
+	number int // of the plane, from 1
+	set    Settings
+	tally  quiz.Tally
+	ses    *session.Session
+	field  sim.Field
+	obs    sim.Observation
+
+	phase         phase
+	note          field
+	text          string // of the note
+	caret         int
+	complete      bool // the note reads as a whole plane
+	strikeWritten bool
+	echo          string
+	verdict       quiz.Verdict
+	graded        bool // the first answer to this plane has been counted
+	reveal        stage.Overlays
+	answer        orient.Plane // what the student wrote
+	notice        string
+
+	panel   panel
+	page    int // of the panel
+	knob    int // the stepper in reach where there is room for one only
+	focus   describe.ID
+	step    Step
+	view    view
+	held    held
+	drag    drag
+	blink   int
+	ticks   int
+	water   float64
+	stage   *stage.Stage
+	insets  *inset.Set
+	screen  screen
+	issued  []sim.Command
+	closing error
+}
+
+// NewBench sets up a bench. What cannot be loaded from the store is told on
+// the screen; the bench works without it.
+func NewBench(o BenchOptions) (*Bench, error) {
+	b := &Bench{store: o.Store, seed: o.Seed, step: Normal, focus: idInstrument,
+		stage: stage.New(), insets: inset.New()}
+	b.load()
+	if o.Session != nil {
+		b.take(o.Session)
+		return b, nil
+	}
+	if err := b.deal(o.Plane); err != nil {
+		return nil, err
+	}
+	return b, nil
+}
+
+// take goes on with a practice as it stands.
+func (b *Bench) take(s *session.Session) {
+	b.ses, b.field, b.seed = s, s.Options().Field, s.Seed()
+	b.set.Notation = s.Options().Notation
+	if b.field.Declination != 0 {
+		b.set.Declination = DeclinationYours
+		if s.Options().RingPreset {
+			b.set.Declination = DeclinationSet
+		}
+	}
+	b.number++
+	b.begin()
+	if s.Revealed() {
+		b.phase, b.reveal, b.water = shown, allOverlays, 1
+	}
+}
+
+// allOverlays is the answer as it is shown first.
+var allOverlays = stage.Overlays{Strike: true, Arrow: true, Water: true, Numbers: true}
+
+// deal lays the next plane on the bench.
+func (b *Bench) deal(p *orient.Plane) error {
+	s, err := session.New(session.Options{
+		Plane: p, Seed: b.seed, Field: b.fieldHere(), RingPreset: b.set.Declination != DeclinationYours,
+		Notation: b.set.Notation, Tolerance: quiz.DefaultTolerance, Mix: b.set.Mix(b.tally),
+	})
+	if err != nil {
+		return err
+	}
+	b.ses, b.field = s, b.fieldHere()
+	b.number++
+	b.begin()
+	b.reveal, b.graded, b.view.turn = stage.Overlays{}, false, 0
+	return nil
+}
+
+// begin goes back to measuring, on the same plane.
+func (b *Bench) begin() {
+	b.phase = measuring
+	b.note.clear()
+	b.edited()
+	b.water = 0
+	b.focus = idInstrument
+	b.obs = b.ses.World().Observe()
+	b.view.follow(b, true)
+}
+
+// fieldHere is the field at the bench: none of the declination of a place, or
+// one of 4 to 20 whole degrees either way, from the seed.
+func (b *Bench) fieldHere() sim.Field {
+	if b.set.Declination == DeclinationNone {
+		return sim.Field{}
+	}
+	h := b.seed*0x9e3779b97f4a7c15 + 0x632be59bd9b4e019
+	d := orient.Angle(4+(h>>33)%17) * orient.Degree
+	if h>>63 == 1 {
+		d = -d
+	}
+	return sim.Field{Declination: d, Horizontal: 20e-6}
+}
+
+// World is the world under the scene.
+func (b *Bench) World() *sim.World { return b.ses.World() }
+
+// Settings are the choices in force.
+func (b *Bench) Settings() Settings { return b.set }
+
+// Choose puts settings in force, as the settings panel does.
+func (b *Bench) Choose(s Settings) {
+	if !s.IsValid() || s == b.set {
+		return
+	}
+	fresh := s.Declination != b.set.Declination || s.Dips != b.set.Dips
+	b.set = s
+	b.edited()
+	if fresh && b.phase == measuring && b.text == "" {
+		b.number--
+		b.try(b.deal(nil))
+	}
+	b.save()
+}
+
+// Close saves what is to be kept; it is called once, at the end.
+func (b *Bench) Close() error {
+	b.save()
+	return b.closing
+}
+
+// do sends a command to the world and keeps it for the caller of Update.
+func (b *Bench) do(c sim.Command) {
+	if err := b.ses.Do(c); err != nil {
+		b.say(err.Error())
+		return
+	}
+	b.issued = append(b.issued, c)
+	b.obs = b.ses.World().Observe()
+}
+
+func (b *Bench) say(s string) { b.notice = s }
+
+func (b *Bench) try(err error) {
+	if err != nil {
+		b.say(err.Error())
+	}
+}
+
+// Update takes one frame of input, moves the world on and returns the commands
+// that were carried out.
+func (b *Bench) Update(in input.Frame) []sim.Command {
+	b.issued = b.issued[:0]
+	b.screen.resize(in)
+	b.screen.build(b)
+	for _, p := range in.Presses {
+		b.notice = ""
+		b.press(p)
+		b.screen.build(b)
+	}
+	for _, p := range in.Pointers {
+		b.pointer(p)
+		b.screen.build(b)
+	}
+	b.advance(in.Ticks)
+	b.screen.build(b)
+	return b.issued
+}
+
+// longestFrame is the most time one frame may bring: after a pause the bench
+// goes on where it was.
+const longestFrame = sim.TicksPerSecond / 4
+
+func (b *Bench) advance(ticks int) {
+	ticks = min(max(ticks, 0), longestFrame)
+	b.repeatHeld(ticks)
+	b.ses.Advance(ticks)
+	b.obs = b.ses.World().Observe()
+	b.blink = (b.blink + ticks) % (2 * caretTicks)
+	b.view.advance(b, ticks)
+	b.rise(ticks)
+}
+
+// caretTicks is half the period of the caret, 530 ms.
+const caretTicks = 530 * sim.TicksPerSecond / 1000
+
+// rise lets the water come up over 700 ms, or at once where motion is reduced.
+func (b *Bench) rise(ticks int) {
+	switch {
+	case !b.reveal.Water:
+		b.water = 0
+	case b.set.Calm:
+		b.water = 1
+	default:
+		b.water = min(1, b.water+float64(ticks)/(.7*sim.TicksPerSecond))
+	}
+}
+
+// Description is the screen in words.
+func (b *Bench) Description() *describe.Tree { return &b.screen.tree }
+
+// Picture draws the bench into l.
+func (b *Bench) Picture(l *draw.List) { b.screen.picture(b, l) }

@@ -1,0 +1,410 @@
+package scenes
+
+import (
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"cuesta/orient"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/sim"
+)
+
+// hands drive a bench as a person would: frame by frame, looking only at what
+// the instrument shows.
+type hands struct {
+	t    *testing.T
+	b    *Bench
+	w, h float64
+}
+
+func newHands(t *testing.T, o BenchOptions) *hands {
+	t.Helper()
+	b, err := NewBench(o)
+	if err != nil {
+		t.Fatal(err)
+	}
+	k := &hands{t, b, 1280, 720}
+	k.wait(1)
+	return k
+}
+
+func (k *hands) frame(in input.Frame) {
+	in.W, in.H, in.Scale = k.w, k.h, 1
+	k.b.Update(in)
+}
+
+func (k *hands) wait(ticks int) {
+	for ; ticks > 0; ticks -= 2 {
+		k.frame(input.Frame{Ticks: 2})
+	}
+}
+
+func (k *hands) key(key input.Key, m input.Mods) {
+	k.frame(input.Frame{Ticks: 2, Presses: []input.Press{{Key: key, Mods: m}}})
+}
+
+func (k *hands) typing(s string) {
+	for _, r := range s {
+		p := input.Press{Rune: r}
+		if r == ' ' {
+			p = input.Press{Key: input.Space}
+		}
+		k.frame(input.Frame{Ticks: 2, Presses: []input.Press{p}})
+	}
+}
+
+// click presses the control with the pointer.
+func (k *hands) click(id describe.ID) {
+	k.t.Helper()
+	n := k.b.Description().Find(id)
+	if n == nil {
+		k.find(id)
+		return
+	}
+	x, y := n.Bounds.X+n.Bounds.W/2, n.Bounds.Y+n.Bounds.H/2
+	k.frame(input.Frame{Pointers: []input.Pointer{{Kind: input.PointerDown, X: x, Y: y}}})
+	k.frame(input.Frame{Ticks: 2, Pointers: []input.Pointer{{Kind: input.PointerUp, X: x, Y: y}}})
+}
+
+// find presses a control that is not in reach at once, on a small screen: the
+// stepper comes round, the others are under More.
+func (k *hands) find(id describe.ID) {
+	k.t.Helper()
+	for range 4 {
+		if isStepper(id) && k.b.Description().Find(idKnob) != nil {
+			if k.b.Description().Find(id) != nil {
+				k.click(id)
+				return
+			}
+			k.click(idKnob)
+		}
+	}
+	if k.b.Description().Find(idMore) == nil {
+		k.t.Fatalf("no control %d on the screen", id)
+	}
+	k.click(idMore)
+	for range 5 {
+		if k.b.Description().Find(id) != nil {
+			k.click(id)
+			k.click(idClosePanel)
+			return
+		}
+		k.click(idPanelMore)
+	}
+	k.t.Fatalf("no control %d under More", id)
+}
+
+// knob is a way to make one stroke of a given size: by keys or by buttons.
+type knob func(k *hands, id describe.ID, step Step)
+
+func byKeys(k *hands, id describe.ID, step Step) {
+	mods := [...]input.Mods{Coarse: input.Shift, Normal: 0, Fine: input.Ctrl}[step]
+	arrow := map[describe.ID]input.Key{idSwingLess: input.Left, idSwingMore: input.Right}[id]
+	if arrow == input.NoKey {
+		arrow = input.Down
+		if (id == idTiltMore) == k.b.liftsWithMore() {
+			arrow = input.Up
+		}
+	}
+	k.key(input.Escape, 0)
+	k.key(arrow, mods)
+}
+
+func byButtons(k *hands, id describe.ID, step Step) {
+	k.click([...]describe.ID{Coarse: idStepCoarse, Normal: idStepNormal, Fine: idStepFine}[step])
+	k.click(id)
+}
+
+// null turns a control until the error is small: in large steps first, in
+// smaller ones whenever it has gone past. more lowers a positive error.
+func (k *hands) null(turn knob, more, less describe.ID, err func() float64) {
+	k.t.Helper()
+	k.wait(100)
+	step, e := Coarse, err()
+	for range 300 {
+		if math.Abs(e) < .06 || step > Fine {
+			return
+		}
+		id := more
+		if e < 0 {
+			id = less
+		}
+		turn(k, id, step)
+		k.wait(100)
+		now := err()
+		if now*e <= 0 {
+			step++
+		}
+		e = now
+	}
+	k.t.Fatalf("the bubble could not be centred, still off by %v", e)
+}
+
+// level centres the round level.
+func (k *hands) level(turn knob) {
+	o := func() sim.Observation { return k.b.World().Observe() }
+	for range 4 {
+		k.null(turn, idTiltMore, idTiltLess, func() float64 { return o().Round.Right })
+		k.null(turn, idSwingMore, idSwingLess, func() float64 {
+			if o().Seated == sim.RightSide {
+				return -o().Round.Forward
+			}
+			return o().Round.Forward
+		})
+		if k.wait(100); o().Round.Centred {
+			return
+		}
+	}
+	k.t.Fatal("not level after four rounds")
+}
+
+// measure takes strike and dip and returns what to write.
+func (k *hands) measure(turn knob, press func(describe.ID)) string {
+	k.level(turn)
+	o := func() sim.Observation { return k.b.World().Observe() }
+	if o().Seated == sim.RightSide {
+		press(idFlip)
+		k.level(turn)
+	}
+	press(idTap)
+	k.wait(1200)
+	if !o().Dial.Resting {
+		k.t.Fatal("the needle does not come to rest")
+	}
+	strike := math.Round(o().Dial.North.Degrees())
+	press(idTurn)
+	for range 9 { // from along the strike to straight down the dip
+		turn(k, idSwingMore, Coarse)
+	}
+	k.null(turn, idTiltLess, idTiltMore, func() float64 { return o().Tube.Off })
+	k.wait(100)
+	if !o().Tube.Centred {
+		k.t.Fatalf("tube not centred: %+v", o().Tube)
+	}
+	dip := math.Round(o().Arc.Arm.Degrees())
+	return fmt.Sprintf("%03.0f/%02.0f", math.Mod(strike, 360), dip)
+}
+
+func keyFor(k *hands) func(describe.ID) {
+	return func(id describe.ID) {
+		k.key(input.Escape, 0)
+		switch id {
+		case idFlip:
+			k.typing("f")
+		case idTap:
+			k.key(input.Space, 0)
+		case idTurn:
+			k.typing("t")
+		}
+	}
+}
+
+func TestWholeMeasurementByKeyboardAlone(t *testing.T) {
+	for _, p := range []orient.Plane{
+		orient.PlaneOf(35*orient.Degree, 30*orient.Degree),
+		orient.PlaneOf(250*orient.Degree, 8*orient.Degree),
+		orient.PlaneOf(137*orient.Degree, 74*orient.Degree),
+	} {
+		t.Run(orient.Format(p, orient.AzimuthDip), func(t *testing.T) {
+			k := newHands(t, BenchOptions{Seed: 7, Plane: &p})
+			answer := k.measure(byKeys, keyFor(k))
+			k.typing(answer)
+			k.key(input.Enter, 0)
+			if k.b.phase != judged || !k.b.verdict.Right {
+				t.Errorf("answered %s: got phase %v, verdict %+v; want right", answer, k.b.phase, k.b.verdict)
+			}
+			if k.key(input.Enter, 0); k.b.phase != measuring || k.b.number != 2 {
+				t.Error("Enter after the verdict must deal the next plane")
+			}
+		})
+	}
+}
+
+func TestWholeMeasurementByPointerAlone(t *testing.T) {
+	p := orient.PlaneOf(312*orient.Degree, 41*orient.Degree)
+	for _, size := range [][2]float64{{1280, 720}, {390, 844}} {
+		k := newHands(t, BenchOptions{Seed: 3, Plane: &p})
+		k.w, k.h = size[0], size[1]
+		k.wait(2)
+		answer := k.measure(byButtons, k.click)
+		k.typing(answer) // signs come from a keyboard, on the screen or not
+		k.click(idPrimary)
+		if k.b.phase != judged || !k.b.verdict.Right {
+			t.Errorf("%v, answered %s: got verdict %+v, want right", size, answer, k.b.verdict)
+		}
+	}
+}
+
+func TestWrongEndIsSaidWithItsReason(t *testing.T) {
+	p := orient.PlaneOf(100*orient.Degree, 40*orient.Degree)
+	k := newHands(t, BenchOptions{Seed: 11, Plane: &p})
+	k.level(byKeys)
+	if k.b.obs.Seated == sim.Left {
+		keyFor(k)(idFlip)
+		k.level(byKeys)
+	}
+	k.wait(1200)
+	k.typing(fmt.Sprintf("%03.0f/40", k.b.obs.Dial.North.Degrees()))
+	k.key(input.Enter, 0)
+	v := k.b.verdict
+	if v.Right || v.EndRight || !v.StrikeRight || !v.DipRight {
+		t.Errorf("got %+v, want only the end wrong", v)
+	}
+	if len(v.Mistakes) == 0 || v.Mistakes[0].Kind.String() != "other-end" {
+		t.Errorf("got mistakes %+v, want other-end first", v.Mistakes)
+	}
+}
+
+func TestImpossibleNoteIsRefusedAndKept(t *testing.T) {
+	k := newHands(t, BenchOptions{Seed: 5})
+	k.typing("040/30 NE")
+	k.key(input.Enter, 0)
+	if k.b.phase != measuring || k.b.text != "040/30 NE" {
+		t.Errorf("got phase %v, note %q; want the note kept for mending", k.b.phase, k.b.text)
+	}
+	if !strings.Contains(k.b.echo, "SE") {
+		t.Errorf("got %q, want the reason and the letters that are possible", k.b.echo)
+	}
+	k.key(input.Backspace, 0)
+	k.key(input.Backspace, 0)
+	k.typing("SE")
+	if !k.b.complete {
+		t.Errorf("%q: got incomplete, want a whole plane; echo %q", k.b.text, k.b.echo)
+	}
+	for range 4 {
+		k.frame(input.Frame{Presses: []input.Press{{Rune: 'z', Mods: input.Ctrl}}})
+	}
+	if k.b.text != "040/30 NE" {
+		t.Errorf("after undo: got %q", k.b.text)
+	}
+}
+
+func TestEveryControlIsDescribedAndReachable(t *testing.T) {
+	for _, prepare := range []func(*hands){
+		func(*hands) {},
+		func(k *hands) { k.typing("t") },
+		func(k *hands) { k.typing("035/30"); k.key(input.Enter, 0) },
+		func(k *hands) { k.click(idSecondary) },
+		func(k *hands) { k.key(input.F1, 0) },
+		func(k *hands) { k.key(input.F2, 0) },
+	} {
+		k := newHands(t, BenchOptions{Seed: 2})
+		prepare(k)
+		order := k.b.Description().Order()
+		seen := map[describe.ID]bool{}
+		for range order {
+			seen[k.b.focus] = true
+			k.key(input.Tab, 0)
+		}
+		for _, n := range order {
+			if n.Name == "" {
+				t.Errorf("control %d has no name", n.ID)
+			}
+			if !seen[n.ID] {
+				t.Errorf("%q cannot be reached with Tab", n.Name)
+			}
+		}
+		for z := range k.b.screen.zones {
+			behind := k.b.panel != noPanel && (zoneName(z) == titleZone || zoneName(z) == stripZone || zoneName(z) == menuZone)
+			for _, w := range k.b.screen.zones[z].widgets {
+				if !behind && pressable(w) && (k.b.Description().Find(w.id) == nil || !w.focus) {
+					t.Errorf("%q is drawn as a control but not described as one", w.text)
+				}
+			}
+		}
+	}
+}
+
+func pressable(w widget) bool {
+	switch w.look {
+	case filled, outlined, chip, key, quiet:
+		return true
+	}
+	return false
+}
+
+// TestNothingIsCutOrOverlaps looks at the boxes of all text, for every window,
+// text size and state: each lies in its zone, and none on another.
+func TestNothingIsCutOrOverlaps(t *testing.T) {
+	states := map[string]func(*hands){
+		"strike":   func(*hands) {},
+		"dip":      func(k *hands) { k.typing("t") },
+		"noted":    func(k *hands) { k.typing("035/") },
+		"judged":   func(k *hands) { k.typing("123/45"); k.key(input.Enter, 0) },
+		"shown":    func(k *hands) { k.click(idSecondary) },
+		"help":     func(k *hands) { k.key(input.F1, 0) },
+		"settings": func(k *hands) { k.key(input.F2, 0) },
+	}
+	for _, size := range [][2]float64{{1280, 720}, {1920, 1080}, {800, 600}} {
+		for _, text := range []TextSize{Text100, Text200} {
+			for name, prepare := range states {
+				t.Run(fmt.Sprint(size, " ", text, " ", name), func(t *testing.T) {
+					k := newHands(t, BenchOptions{Seed: 2})
+					k.b.Choose(Settings{Text: text, Declination: DeclinationYours})
+					k.w, k.h = size[0], size[1]
+					k.wait(2)
+					prepare(k)
+					checkBoxes(t, &k.b.screen)
+				})
+			}
+		}
+	}
+}
+
+func checkBoxes(t *testing.T, s *screen) {
+	t.Helper()
+	for z := range s.zones {
+		zone := &s.zones[z]
+		if s.key.panel != noPanel && (zoneName(z) == titleZone || zoneName(z) == stripZone || zoneName(z) == menuZone) {
+			continue // behind the panel
+		}
+		for i, w := range zone.widgets {
+			if w.look == hidden {
+				continue
+			}
+			if wide := (&maker{}).width(w); wide > w.rect.W+1 && w.look != plain && w.look != box {
+				t.Errorf("%q is %v wide in a control of %v", w.text, wide, w.rect.W)
+			}
+			if !inside(w.rect, zone.rect) {
+				t.Errorf("%q at %v leaves its zone %v", w.text, w.rect, zone.rect)
+			}
+			for _, v := range zone.widgets[i+1:] {
+				if v.look != hidden && overlap(tight(w), tight(v)) {
+					t.Errorf("%q at %v and %q at %v overlap", w.text, w.rect, v.text, v.rect)
+				}
+			}
+		}
+	}
+	for _, w := range s.zones[titleZone].widgets {
+		for _, v := range s.zones[menuZone].widgets {
+			if s.key.panel == noPanel && overlap(tight(w), v.rect) {
+				t.Errorf("title %q and menu %q overlap", w.text, v.text)
+			}
+		}
+	}
+}
+
+// tight is where the text of a widget really stands.
+func tight(w widget) draw.Rect {
+	r := w.rect
+	if w.look != plain {
+		return r
+	}
+	wide := (&maker{}).width(w)
+	switch w.align {
+	case draw.AlignRight:
+		r.X += r.W - wide
+	case draw.AlignCentre:
+		r.X += (r.W - wide) / 2
+	}
+	r.W = wide
+	return r
+}
+
+func inside(a, b draw.Rect) bool {
+	return a.X >= b.X-1 && a.Y >= b.Y-1 && a.X+a.W <= b.X+b.W+1 && a.Y+a.H <= b.Y+b.H+1
+}

@@ -1,0 +1,293 @@
+package scenes
+
+import (
+	"fmt"
+	"math"
+
+	"cuesta/orient"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+)
+
+// column is the panel of the insets, the notebook and the two buttons.
+func (m *maker) column() {
+	z := &m.s.zones[columnZone]
+	z.rect, z.ground = m.lay.Column, panelGround
+	m.captions()
+	y := m.lay.Notes
+	if m.lay.Round.R != 0 {
+		y = m.notebook()
+	}
+	m.report(y)
+	m.buttons()
+	m.bands()
+}
+
+// bands are the parts of the column that may be drawn on their own: the
+// insets move, the notebook stands still.
+func (m *maker) bands() {
+	c := m.lay.Column
+	bottom := math.Floor(m.lay.Notes) - 1
+	s := m.s
+	s.bands = s.bands[:0]
+	if m.lay.Round.R == 0 {
+		s.bands = append(s.bands, c)
+		return
+	}
+	if m.lay.TwoCaps {
+		s.bands = append(s.bands,
+			draw.Rect{X: c.X, Y: c.Y, W: c.W, H: bottom - c.Y},
+			draw.Rect{X: c.X, Y: bottom, W: c.W, H: c.Y + c.H - bottom})
+		return
+	}
+	mid := math.Floor((m.lay.Round.Y + m.lay.Round.R + m.lay.Dial.Y - m.lay.Dial.R) / 2)
+	s.bands = append(s.bands,
+		draw.Rect{X: c.X, Y: c.Y, W: c.W, H: mid - c.Y},
+		draw.Rect{X: c.X, Y: mid, W: c.W, H: bottom - mid},
+		draw.Rect{X: c.X, Y: bottom, W: c.W, H: c.Y + c.H - bottom})
+}
+
+// captions stand beside or under the insets.
+func (m *maker) captions() {
+	if m.lay.Round.R == 0 {
+		return
+	}
+	a, d := m.insetNames()
+	if m.lay.TwoCaps {
+		m.under(idRound, a, m.lay.Round, m.lay.Inner.W/2)
+		m.under(idDial, d, m.lay.Dial, m.lay.Inner.W/2)
+		return
+	}
+	m.beside(a)
+	u, t, c := m.lay.Unit, m.lay.Text, m.lay.Dial
+	size := noteSize * t
+	y := c.Y + c.R + 8*u
+	name := widget{text: d[0], look: plain, size: size, bold: true, leading: 22 * t}
+	note := widget{text: d[1], look: plain, size: size, soft: true, leading: 22 * t}
+	nw, tw := m.width(name), m.width(note)
+	x := c.X - (nw+8*u+tw)/2
+	name.rect = draw.Rect{X: x, Y: y, W: nw, H: 22 * t}
+	note.rect = draw.Rect{X: x + nw + 8*u, Y: y, W: tw, H: 22 * t}
+	m.add(columnZone, name)
+	m.add(columnZone, note)
+	m.add(columnZone, insetNode(idDial, d, c))
+}
+
+func insetNode(id describe.ID, words [2]string, c circle) widget {
+	return widget{id: id, role: describe.Image, name: words[0], value: words[1], look: hidden,
+		rect: draw.Rect{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}}
+}
+
+func (m *maker) beside(a [2]string) {
+	u, t, c, in := m.lay.Unit, m.lay.Text, m.lay.Round, m.lay.Inner
+	x := c.X + c.R + 16*u
+	if m.lay.W < 1024*u {
+		x = c.X + c.R + 12*u
+	}
+	w := in.X + in.W - x
+	lines := draw.Wrap(draw.Regular, noteSize*t, w, a[1])
+	h := 22*t + 20*t*float64(len(lines))
+	y := c.Y - h/2
+	m.add(columnZone, widget{text: a[0], look: plain, size: buttonSize * t, bold: true, leading: 22 * t,
+		rect: draw.Rect{X: x, Y: y, W: w, H: 22 * t}})
+	m.add(columnZone, widget{text: joinLines(lines), look: plain, size: noteSize * t, soft: true, leading: 20 * t,
+		rect: draw.Rect{X: x, Y: y + 22*t + 2*u, W: w, H: 20 * t * float64(len(lines))}})
+	m.add(columnZone, insetNode(idRound, a, c))
+}
+
+// under is a caption of two lines below an inset: its name and its state.
+func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
+	t := m.lay.Text
+	size := noteSize * t
+	y := c.Y + c.R + 6*m.lay.Unit
+	r := draw.Rect{X: c.X - w/2, Y: y, W: w, H: 21 * t}
+	m.add(columnZone, widget{text: words[0], look: plain, size: size, bold: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
+	lines := draw.Wrap(draw.Regular, size, w, words[1])
+	r.Y += 21 * t
+	m.add(columnZone, widget{text: lines[0], look: plain, size: size, soft: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
+	m.add(columnZone, insetNode(id, words, c))
+}
+
+// notebook is the label and the field; it returns where the echo begins.
+func (m *maker) notebook() float64 {
+	u, t, in, y := m.lay.Unit, m.lay.Text, m.lay.Inner, m.lay.Notes
+	size := noteSize * t
+	m.add(columnZone, widget{text: "Notebook", look: plain, size: size, bold: true, leading: 22 * t,
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
+	m.add(columnZone, widget{text: m.form(), look: plain, size: size, soft: true, leading: 22 * t, align: draw.AlignRight,
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
+	y += 24*t + 2*u
+	h := m.lay.fieldHeight()
+	caret := -1
+	if m.b.caretOn() {
+		caret = m.b.caret
+	}
+	m.add(columnZone, widget{id: idNotebook, role: describe.Field, name: "Notebook, " + m.form(), value: m.b.text,
+		text: m.b.text, look: box, size: fieldSize * t, caret: caret, focus: m.b.phase == measuring, keys: "N",
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: h}})
+	return y + h + 8*u
+}
+
+// form is how the notation in use goes.
+func (m *maker) form() string {
+	switch m.b.set.Notation {
+	case orient.Quadrant:
+		return "quadrant strike, dip"
+	case orient.DirectionDip:
+		return "dip direction / dip"
+	default:
+		return "strike / dip"
+	}
+}
+
+// report is what stands under the field: how the note is understood while it
+// is written, the verdict after it.
+func (m *maker) report(y float64) {
+	switch m.b.phase {
+	case judged:
+		m.verdict(y)
+	case shown:
+		m.para(idEcho, y, "Not graded: the answer was shown. "+m.truth(), false)
+	default:
+		m.para(idEcho, y, m.b.echo, false)
+	}
+}
+
+func (m *maker) truth() string {
+	p := m.b.ses.Truth()
+	return "The true plane is " + orient.Format(p, m.b.set.Notation) + "."
+}
+
+// para adds a paragraph and returns where the next begins.
+func (m *maker) para(id describe.ID, y float64, s string, bold bool) float64 {
+	if s == "" {
+		return y
+	}
+	t, in := m.lay.Text, m.lay.Inner
+	size := noteSize * t
+	f := draw.Regular
+	if bold {
+		f = draw.Bold
+	}
+	lines := draw.Wrap(f, size, in.W, s)
+	h := 21 * t * float64(len(lines))
+	m.add(columnZone, widget{id: id, role: describe.Status, name: s, text: joinLines(lines), look: plain, size: size, bold: bold,
+		leading: 21 * t, rect: draw.Rect{X: in.X, Y: y, W: in.W, H: h}})
+	return y + h + 6*m.lay.Unit
+}
+
+// verdict is the card after a recorded answer: what was right, by how much,
+// and the probable reason of what was not.
+func (m *maker) verdict(y float64) {
+	v, u, t, in := m.b.verdict, m.lay.Unit, m.lay.Text, m.lay.Inner
+	y += 4 * u
+	head := "Right"
+	if !v.Right {
+		head = "Not yet right"
+	}
+	size := 20 * t
+	m.add(columnZone, widget{text: head, look: plain, size: size, bold: true, leading: 1.3 * size,
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}})
+	m.add(columnZone, widget{text: fmt.Sprintf("%.3g of %.3g", v.Points, v.Of), look: plain, size: noteSize * t, soft: true, leading: 1.3 * size, align: draw.AlignRight,
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}})
+	y += 1.3*size + 4*u
+	for _, r := range m.marks() {
+		m.add(columnZone, widget{text: r[0], look: plain, size: noteSize * t, leading: 22 * t, rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
+		m.add(columnZone, widget{text: r[1], look: plain, size: noteSize * t, bold: true, leading: 22 * t, align: draw.AlignRight,
+			rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
+		y += 22 * t
+	}
+	y += 6 * u
+	if m.fits(y, v.Said) {
+		m.para(idVerdict, y, v.Said, false)
+		return
+	}
+	w := m.styled(widget{id: idWhy, name: "Why", value: v.Said, text: "Why?"}, outlined)
+	w.rect.X, w.rect.Y, w.rect.W = in.X, y, m.width(w)+28*u
+	m.add(columnZone, w)
+}
+
+// fits says whether a paragraph fits above the buttons.
+func (m *maker) fits(y float64, s string) bool {
+	lines := draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.lay.Inner.W, s)
+	return y+21*m.lay.Text*float64(len(lines)) <= m.lay.Buttons-8*m.lay.Unit
+}
+
+// marks are the parts of the verdict, each by itself.
+func (m *maker) marks() [][2]string {
+	v := m.b.verdict
+	word := func(ok bool, e orient.Angle) string {
+		if ok {
+			return fmt.Sprintf("right, %.1f° off", e.Abs().Degrees())
+		}
+		return fmt.Sprintf("%.1f° off", e.Abs().Degrees())
+	}
+	side := func(ok bool) string {
+		if ok {
+			return "right"
+		}
+		return "the other"
+	}
+	var out [][2]string
+	if v.StrikeAsked {
+		out = append(out, [2]string{"Strike line", word(v.StrikeRight, v.LineError)})
+	}
+	out = append(out, [2]string{"Dip", word(v.DipRight, v.DipError)})
+	if v.StrikeAsked {
+		out = append(out, [2]string{"Side it falls to", side(v.SideRight)})
+	}
+	if v.EndAsked {
+		out = append(out, [2]string{"Right-hand end", side(v.EndRight)})
+	}
+	if m.lay.Round.R == 0 {
+		return out
+	}
+	return append(out, [2]string{"Angle between poles", fmt.Sprintf("%.1f°", v.PoleAngle.Degrees())})
+}
+
+// buttonWidgets are the filled button and the outlined one.
+func (m *maker) buttonWidgets() [2]widget {
+	first, second := "Next plane", "Show answer"
+	switch {
+	case m.b.phase == measuring && m.b.primaryRecords():
+		first = "Record"
+	case m.b.phase == measuring:
+		first = "Go on to dip"
+	case m.b.phase == judged && !m.b.verdict.Right:
+		second = "Measure again"
+	case m.b.reveal.Any():
+		second = "Hide answer"
+	}
+	mk := func(id describe.ID, s string, l look) widget {
+		return widget{id: id, role: describe.Button, name: s, text: s, look: l, size: buttonSize * m.lay.Text,
+			bold: true, align: draw.AlignCentre, focus: true}
+	}
+	a := mk(idPrimary, first, filled)
+	a.keys = "Enter"
+	return [2]widget{a, mk(idSecondary, second, outlined)}
+}
+
+// buttonRows is 1 where both buttons fit side by side.
+func (m *maker) buttonRows() int {
+	for _, w := range m.buttonWidgets() {
+		if m.width(w)+16*m.lay.Unit > (m.lay.Inner.W-12*m.lay.Unit)/2 {
+			return 2
+		}
+	}
+	return 1
+}
+
+func (m *maker) buttons() {
+	u, in := m.lay.Unit, m.lay.Inner
+	h := 44 * m.lay.control()
+	gap := 12 * u
+	w := (in.W - gap) / 2
+	rows := m.buttonRows()
+	for i, b := range m.buttonWidgets() {
+		b.rect = draw.Rect{X: in.X + float64(i)*(w+gap), Y: m.lay.Buttons, W: w, H: h}
+		if rows == 2 {
+			b.rect = draw.Rect{X: in.X, Y: m.lay.Buttons + float64(i)*(h+8*u), W: in.W, H: h}
+		}
+		m.add(columnZone, b)
+	}
+}

@@ -1,0 +1,138 @@
+package scenes
+
+import (
+	"cuesta/orient"
+	"cuesta/sim"
+)
+
+// hint is the one line that says what to do next.
+type hint uint8
+
+const (
+	hintLevel hint = iota
+	hintRubbing
+	hintSettle
+	hintRing
+	hintReadStrike
+	hintTurn
+	hintArm
+	hintReadDip
+	hintFirstStrike
+	hintRecord
+	hintLocked
+	hintRight
+	hintWrong
+	hintShown
+	hintPanel
+)
+
+// stage of the task that a hint belongs to: strike, dip or note.
+func (b *Bench) task() int {
+	switch {
+	case b.phase != measuring || b.complete:
+		return 2
+	case b.obs.Seat == sim.OnSide:
+		return 1
+	default:
+		return 0
+	}
+}
+
+func (b *Bench) nextHint() hint {
+	switch {
+	case b.panel != noPanel:
+		return hintPanel
+	case b.phase == judged && b.verdict.Right:
+		return hintRight
+	case b.phase == judged:
+		return hintWrong
+	case b.phase == shown:
+		return hintShown
+	case b.complete:
+		return hintRecord
+	case b.obs.Seat == sim.OnSide:
+		return b.sideHint()
+	default:
+		return b.edgeHint()
+	}
+}
+
+func (b *Bench) edgeHint() hint {
+	switch {
+	case b.strikeWritten:
+		return hintTurn
+	case b.obs.Dial.State == sim.NeedleLocked:
+		return hintLocked
+	case b.obs.Dial.State == sim.NeedleRubbing:
+		return hintRubbing
+	case !b.obs.Round.Centred:
+		return hintLevel
+	case b.ringWanted():
+		return hintRing
+	case !b.obs.Dial.Resting:
+		return hintSettle
+	default:
+		return hintReadStrike
+	}
+}
+
+func (b *Bench) sideHint() hint {
+	switch {
+	case !b.obs.Tube.Centred:
+		return hintArm
+	case !b.strikeWritten:
+		return hintFirstStrike
+	default:
+		return hintReadDip
+	}
+}
+
+// ringWanted says that the declination is the student's to set and that the
+// ring still stands at zero.
+func (b *Bench) ringWanted() bool {
+	return b.set.Declination == DeclinationYours && b.obs.Dial.Ring.Abs() < .5*orient.Degree
+}
+
+// line is the hint in words and the key that goes with it.
+func (b *Bench) line(h hint) (say, keys string) {
+	switch h {
+	case hintRubbing:
+		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", "← → swing, ↑ ↓ roll"
+	case hintLevel:
+		return "Bring the bubble into the ring: swing the edge and roll the plate.", "← → swing, ↑ ↓ roll"
+	case hintSettle:
+		return "Let the needle come to rest; a tap on the case helps.", "Space taps"
+	case hintLocked:
+		return "The needle is locked: free it.", "L frees the needle"
+	case hintRing:
+		return "Set the declination on the dial: " + declinationWords(b.field.Declination) + ".", ", and . turn the ring"
+	case hintReadStrike:
+		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", "just type"
+	case hintTurn:
+		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", "T turns the plate"
+	case hintArm:
+		return "Swing the edge straight down the dip, then turn the arm until its bubble lies between the marks.", "← → swing, ↑ ↓ arm"
+	case hintReadDip:
+		return "Read the degree scale, the outer one, and type the dip after the slash.", "just type"
+	case hintFirstStrike:
+		return "Read the degree scale; the strike is still to come, so note the dip and turn the plate back.", "T turns the plate"
+	case hintRecord:
+		return "The reading is complete: record it.", "Enter records"
+	case hintRight:
+		return "Look at the water line and the arrow if you like, or go on to the next plane.", "Enter goes on"
+	case hintWrong:
+		return "Look at the true plane below the rock, or measure again.", "Enter goes on"
+	case hintShown:
+		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", "Enter goes on"
+	case hintPanel:
+		return "Choose with the arrow keys or the pointer; Escape goes back to the bench.", ""
+	}
+	return "", ""
+}
+
+func (b *Bench) strikeWord() string {
+	if b.set.Notation == orient.DirectionDip {
+		return "dip direction"
+	}
+	return "strike"
+}

@@ -1,0 +1,61 @@
+package scenes
+
+import "cuesta/scenes/describe"
+
+// The controls and places of the bench.
+const (
+	idNone describe.ID = iota
+	idTitle
+	idSteps
+	idInstrument
+	idView
+	idViewLeft
+	idViewRight
+	idViewCloser
+	idSettings
+	idHelp
+	idSwingLess
+	idSwingMore
+	idTiltLess
+	idTiltMore
+	idLeanLess
+	idLeanMore
+	idRingLess
+	idRingMore
+	idStepCoarse
+	idStepNormal
+	idStepFine
+	idTurn
+	idFlip
+	idTap
+	idRound
+	idDial
+	idNotebook
+	idEcho
+	idVerdict
+	idPrimary
+	idSecondary
+	idHint
+	idNotice
+	idShowStrike
+	idShowArrow
+	idShowWater
+	idShowHand
+	idShowNumbers
+	idShowYours
+	idClosePanel
+	idPanelTitle
+	idPanelText
+	idPanelMore
+	idKnob
+	idMore
+	idWhy
+	// Each setting has its choices in a row from its first ID on.
+	idSetNotation    describe.ID = 100
+	idSetDeclination describe.ID = 110
+	idSetDips        describe.ID = 120
+	idSetText        describe.ID = 130
+	idSetTheme       describe.ID = 140
+	idSetMotion      describe.ID = 150
+	idHelpLine       describe.ID = 160
+)

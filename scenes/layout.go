@@ -1,0 +1,193 @@
+package scenes
+
+import (
+	"math"
+
+	"cuesta/scenes/draw"
+)
+
+// Smallest window the bench is laid out for, in nominal pixels.
+const (
+	minWidth  = 320
+	minHeight = 400
+	minWide   = 480
+	minTall   = 360
+)
+
+// circle is the place of an inset.
+type circle struct{ X, Y, R float64 }
+
+// layout is where everything stands, in device pixels. It follows from the
+// size of the window and of the text alone.
+type layout struct {
+	W, H    float64
+	Unit    float64 // device pixels in one unit of length
+	Text    float64 // device pixels in one unit of type
+	Margin  float64
+	Phone   bool
+	TooTiny bool
+
+	Scene  draw.Rect // the rock
+	Strip  draw.Rect // the controls under it
+	Sheet  draw.Rect // where settings and help open: over title, rock and strip
+	Bar    draw.Rect // the line that says what to do next
+	Column draw.Rect // insets, notebook, buttons
+	Title  draw.Rect // on a phone the title has a row of its own
+	Inner  draw.Rect // the column without its margins
+
+	Round, Dial circle // no radius: not shown
+	BesideCap   bool   // the words of the first inset stand to its right
+	TwoCaps     bool   // the insets stand side by side, a caption under each
+	Notes       float64
+	Buttons     float64 // top of the buttons
+}
+
+// frameOf is what a layout depends on.
+type frameOf struct {
+	W, H, Scale float64
+	Text        float64
+	BarLines    int
+	StripRows   int
+	ButtonRows  int
+	Header      float64 // height of a row of its own for the title; 0 lays it over the rock
+	Judged      bool
+}
+
+func floor4(x float64) float64 { return math.Floor(x/4) * 4 }
+
+func layOut(f frameOf) layout {
+	l := layout{W: f.W, H: f.H}
+	scale := max(f.Scale, 1)
+	l.Phone = f.W < 720*scale && f.H >= f.W
+	if l.Phone {
+		l.Unit = max(scale, min(f.W/390, f.H/844))
+	} else {
+		l.Unit = max(scale, min(f.W/1280, f.H/720))
+	}
+	l.Text = l.Unit * f.Text
+	w, h := f.W/l.Unit, f.H/l.Unit
+	l.TooTiny = w < minWidth || h < minHeight && !(w >= minWide && h >= minTall) || !l.Phone && w < minWide
+	if l.TooTiny {
+		return l
+	}
+	if l.Phone {
+		l.phone(f)
+	} else {
+		l.wide(f)
+	}
+	return l
+}
+
+func (l *layout) barHeight(f frameOf) float64 {
+	return math.Ceil(max(52*l.Unit, float64(f.BarLines)*22*l.Text+20*l.Unit))
+}
+
+func (l *layout) stripHeight(f frameOf) float64 {
+	return math.Ceil(float64(f.StripRows)*(max(44*l.control(), 1.5*stepSize*l.Text)+8*l.Unit) + 4*l.Unit)
+}
+
+// control is the growth of controls with the text: half of that of the type,
+// so that large text leaves room for the rock.
+func (l *layout) control() float64 { return l.Unit * (1 + 0.6*(l.Text/l.Unit-1)) }
+
+func (l *layout) wide(f frameOf) {
+	u := l.Unit
+	l.Margin = 24 * u
+	if f.W < 1024*u {
+		l.Margin = 16 * u
+	}
+	m := l.Margin
+	colW := min(max(.2375*f.W, 232*u), 304*u)
+	colW = math.Round(min(colW*(1+.72*(f.Text-1)), .46*f.W))
+	x := f.W - colW - 2*m
+	l.Column = draw.Rect{X: x, Y: 0, W: f.W - x, H: f.H}
+	l.Inner = draw.Rect{X: x + m, Y: m, W: colW, H: f.H - 2*m}
+	bar, strip := l.barHeight(f), l.stripHeight(f)
+	l.Bar = draw.Rect{X: 0, Y: f.H - bar, W: x, H: bar}
+	l.Strip = draw.Rect{X: 0, Y: f.H - bar - strip, W: x, H: strip}
+	l.Title = draw.Rect{W: x, H: math.Ceil(f.Header)}
+	l.Scene = draw.Rect{X: 0, Y: l.Title.H, W: x, H: f.H - bar - strip - l.Title.H}
+	l.Sheet = draw.Rect{W: x, H: f.H - bar}
+	l.Buttons = f.H - m - l.buttonsHeight(f)
+	l.insets(f)
+}
+
+func (l *layout) buttonsHeight(f frameOf) float64 {
+	return float64(f.ButtonRows)*44*l.control() + float64(f.ButtonRows-1)*8*l.Unit
+}
+
+// notesHeight is the room the notebook needs at least: label, field and the
+// echo under it.
+func (l *layout) notesHeight(f frameOf) float64 {
+	return 24*l.Text + l.fieldHeight() + 10*l.Unit + 3*21*l.Text + 8*l.Unit
+}
+
+func (l *layout) fieldHeight() float64 { return max(48*l.control(), 1.5*fieldSize*l.Text) }
+
+// insets places the two magnifiers and the notebook under them.
+func (l *layout) insets(f frameOf) {
+	u, t, in := l.Unit, l.Text, l.Inner
+	gap := 16 * u
+	if f.W < 1024*u {
+		gap = 12 * u
+	}
+	if f.Judged && f.Text >= 1.5 {
+		l.Notes = in.Y
+		return
+	}
+	room := l.Buttons - in.Y - l.notesHeight(f)
+	d2 := floor4(min(.763*in.W, .322*f.H))
+	d1 := floor4(.55 * d2)
+	if !f.Judged && d1+gap+d2+30*t+16*u <= room && f.Text < 1.3 {
+		l.BesideCap = true
+		l.Round = circle{in.X + d1/2, in.Y + d1/2, d1 / 2}
+		l.Dial = circle{in.X + in.W/2, in.Y + d1 + gap + d2/2, d2 / 2}
+		l.Notes = in.Y + d1 + gap + d2 + 8*u + 22*t + 16*u
+		if f.W < 1024*u {
+			l.Notes -= 8 * u
+		}
+		return
+	}
+	l.TwoCaps = true
+	d := floor4(min((in.W-gap)/2, max(room-2*21*t-30*u, 56*u)))
+	if f.Judged {
+		d = floor4(min(d, 128*u))
+	}
+	l.pair(in.X, in.Y, in.W, d)
+	l.Notes = in.Y + d + 6*u + 2*21*t + 12*u
+}
+
+func (l *layout) pair(x, y, w, d float64) {
+	l.Round = circle{x + w/4, y + d/2, d / 2}
+	l.Dial = circle{x + 3*w/4, y + d/2, d / 2}
+}
+
+func (l *layout) phone(f frameOf) {
+	u, t := l.Unit, l.Text
+	m := 16 * u
+	l.Margin = m
+	title := math.Ceil(max(52*u, f.Header))
+	bar, strip := l.barHeight(f), l.stripHeight(f)
+	l.Title = draw.Rect{W: f.W, H: title}
+	l.Bar = draw.Rect{Y: f.H - bar, W: f.W, H: bar}
+	l.Buttons = f.H - bar - m - l.buttonsHeight(f)
+	notes := l.notesHeight(f)
+	free := l.Buttons - title - strip - notes - 2*21*t - 40*u
+	d := floor4(min((f.W-56*u)/2, max(.36*free, 72*u)))
+	if f.Judged {
+		d = floor4(min(d, 96*u))
+	}
+	scene := max(free-d, 120*u)
+	if f.Judged {
+		scene = min(scene, .36*f.H)
+	}
+	l.Scene = draw.Rect{Y: title, W: f.W, H: math.Round(scene)}
+	l.Strip = draw.Rect{Y: l.Scene.Y + l.Scene.H, W: f.W, H: strip}
+	y := l.Strip.Y + strip
+	l.Sheet = draw.Rect{W: f.W, H: f.H - bar}
+	l.Column = draw.Rect{Y: y, W: f.W, H: l.Bar.Y - y}
+	l.Inner = draw.Rect{X: m, Y: y + 12*u, W: f.W - 2*m, H: l.Column.H - 24*u}
+	l.TwoCaps = true
+	l.pair(m, l.Inner.Y, l.Inner.W, d)
+	l.Notes = l.Inner.Y + d + 6*u + 2*21*t + 8*u
+}

@@ -1,0 +1,434 @@
+package scenes
+
+import (
+	"fmt"
+	"math"
+
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/inset"
+	"cuesta/scenes/theme"
+	"cuesta/sim"
+)
+
+// Sizes of type at unit 1 (the smallest is 15).
+const (
+	titleSize  = 22
+	stepSize   = 16
+	buttonSize = 16
+	noteSize   = 15
+	fieldSize  = 26
+	barSize    = 17
+)
+
+// maker lays the controls of the bench out, one zone after another.
+type maker struct {
+	b    *Bench
+	s    *screen
+	th   *theme.Theme
+	lay  layout
+	rows [][]item // of the strip
+	few  bool     // there is room for a few controls only; the others are in a panel
+	line []string // of the bar
+	hint string   // the keys that go with it
+}
+
+func (m *maker) make() {
+	m.measure()
+	m.s.lay = m.lay
+	for i := range m.s.zones {
+		z := &m.s.zones[i]
+		z.widgets, z.rect = z.widgets[:0], draw.Rect{}
+	}
+	if m.lay.TooTiny {
+		m.tooTiny()
+	} else {
+		m.title()
+		m.menu()
+		m.strip()
+		m.bar()
+		m.column()
+		m.sheet()
+	}
+	m.describe()
+	for i := range m.s.zones {
+		m.bake(&m.s.zones[i])
+	}
+}
+
+// measure finds how many rows the controls and the line need, and lays out.
+func (m *maker) measure() {
+	f := frameOf{W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: m.b.set.Text.Factor(),
+		BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: m.b.phase != measuring}
+	m.lay = layOut(f)
+	if m.lay.TooTiny {
+		return
+	}
+	for range 2 {
+		m.fitStrip()
+		m.line, m.hint = m.barLines()
+		f.Header = m.headerHeight()
+		f.StripRows, f.BarLines = max(1, len(m.rows)), len(m.line)
+		f.ButtonRows = m.buttonRows()
+		m.lay = layOut(f)
+	}
+}
+
+// fitStrip finds the rows of the strip: all controls in at most two rows, or
+// the few that are always wanted in one.
+func (m *maker) fitStrip() {
+	w := m.lay.Strip.W - 2*m.lay.pad()
+	m.few = false
+	if m.rows = m.wrap(m.items(), w); len(m.rows) > m.mostRows() {
+		m.few = true
+		m.rows = m.wrap(m.fewItems(), w)
+	}
+}
+
+func (m *maker) mostRows() int {
+	if m.lay.Text > 1.3*m.lay.Unit {
+		return 1
+	}
+	return 2
+}
+
+// pad is the margin of the title, the strip and the bar.
+func (l layout) pad() float64 {
+	if l.Phone || l.W < 1024*l.Unit {
+		return 16 * l.Unit
+	}
+	return 32 * l.Unit
+}
+
+func (m *maker) add(z zoneName, w widget) { m.s.zones[z].widgets = append(m.s.zones[z].widgets, w) }
+
+func (m *maker) width(w widget) float64 {
+	most := 0.0
+	for _, s := range splitLines(w.text) {
+		most = max(most, draw.Measure(w.font(), w.size, s, 0))
+	}
+	return math.Ceil(most)
+}
+
+func (m *maker) tooTiny() {
+	s := fmt.Sprintf("This window is too small for the bench. Make it at least %d by %d; nothing is lost.", minWide, minTall)
+	u := m.lay.Unit
+	size := 15 * u
+	lines := draw.Wrap(draw.Regular, size, max(m.s.w-24*u, 40), s)
+	z := &m.s.zones[barZone]
+	z.rect, z.ground = draw.Rect{W: m.s.w, H: m.s.h}, panelGround
+	m.add(barZone, widget{id: idHint, role: describe.Status, name: s, text: joinLines(lines), look: plain,
+		rect: draw.Rect{X: 12 * u, Y: 12 * u, W: m.s.w - 24*u, H: m.s.h - 24*u}, size: size, leading: 1.35 * size})
+}
+
+func joinLines(lines []string) string {
+	out := ""
+	for i, s := range lines {
+		if i > 0 {
+			out += "\n"
+		}
+		out += s
+	}
+	return out
+}
+
+// apart says that the title has a row of its own above the rock.
+func (m *maker) apart() bool { return m.lay.Phone || m.lay.Text > 1.3*m.lay.Unit }
+
+// headerHeight is the height of that row.
+func (m *maker) headerHeight() float64 {
+	if !m.apart() {
+		return 0
+	}
+	z := &m.s.zones[titleZone]
+	z.widgets = z.widgets[:0]
+	m.title()
+	h := z.rect.H
+	z.widgets = z.widgets[:0]
+	return h
+}
+
+// title is the name of the task, its steps and what must be known of the
+// place. Apart from the rock they flow in one row as far as there is room.
+func (m *maker) title() {
+	u, t := m.lay.Unit, m.lay.Text
+	x, y := m.lay.pad(), 20*u
+	size := titleSize * t
+	if m.lay.W < 1024*u {
+		y = 12 * u
+	}
+	name := fmt.Sprintf("Bedding, station %d", m.b.number)
+	if m.apart() {
+		size, y = 20*t, 10*u
+		name = fmt.Sprintf("Station %d", m.b.number)
+	}
+	w := widget{id: idTitle, role: describe.Heading, name: name, text: name, look: plain, size: size, bold: true, leading: 1.3 * size}
+	w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: 1.3 * size}
+	m.add(titleZone, w)
+	right, bottom := x+w.rect.W, y+1.3*size
+	steps, wide := m.steps()
+	if sx := right + 24*u; m.apart() && sx+wide < m.lay.Scene.W-m.lay.pad() {
+		right, bottom = m.putSteps(steps, m.lay.Scene.W-m.lay.pad()-wide, y+3*u), bottom+6*u
+	} else {
+		right = max(right, m.putSteps(steps, x, bottom+6*u))
+		bottom += 6*u + 1.3*stepSize*t + 8*u
+	}
+	right, bottom = m.place(x, bottom, right)
+	z := &m.s.zones[titleZone]
+	z.ground, z.rect = noGround, draw.Rect{W: math.Ceil(right + 4*u), H: math.Ceil(bottom)}
+	if m.apart() {
+		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: math.Ceil(bottom + 4*u)}
+	}
+}
+
+// steps are the three parts of the task, and how wide they are together.
+func (m *maker) steps() (ws [3]widget, wide float64) {
+	u, size := m.lay.Unit, stepSize*m.lay.Text
+	for i, name := range [...]string{"1 Strike", "2 Dip", "3 Note"} {
+		on := i == m.b.task()
+		ws[i] = widget{text: name, look: tab, size: size, leading: 1.3 * size, on: on, bold: on, soft: !on}
+		ws[i].rect = draw.Rect{W: m.width(ws[i]), H: 1.3*size + 3*u}
+		wide += ws[i].rect.W + m.stepGap()
+	}
+	return ws, wide - m.stepGap()
+}
+
+func (m *maker) stepGap() float64 {
+	if m.lay.Phone {
+		return 12 * m.lay.Unit
+	}
+	return 20 * m.lay.Unit
+}
+
+func (m *maker) putSteps(ws [3]widget, x, y float64) float64 {
+	for i := range ws {
+		ws[i].rect.X, ws[i].rect.Y = x, y
+		m.add(titleZone, ws[i])
+		x += ws[i].rect.W + m.stepGap()
+	}
+	return x - m.stepGap()
+}
+
+// place is the declination of the place, where there is one, and a notice.
+func (m *maker) place(x, y, right float64) (float64, float64) {
+	size := noteSize * m.lay.Text
+	put := func(id describe.ID, role describe.Role, s string, soft bool) {
+		w := widget{id: id, role: role, name: s, look: plain, size: size, leading: 1.35 * size, soft: soft}
+		wide := min(m.lay.Scene.W*.55, 460*m.lay.Text)
+		if m.apart() {
+			wide = m.lay.Scene.W - 2*m.lay.pad()
+		}
+		lines := draw.Wrap(draw.Regular, size, wide, s)
+		w.text = joinLines(lines)
+		w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: w.leading * float64(len(lines))}
+		m.add(titleZone, w)
+		right, y = max(right, x+w.rect.W), y+w.rect.H+4*m.lay.Unit
+	}
+	if m.b.field.Declination != 0 {
+		put(0, describe.Label, m.declination(), true)
+	}
+	if m.b.notice != "" {
+		put(idNotice, describe.Status, m.b.notice, false)
+	}
+	return right, y
+}
+
+func (m *maker) declination() string {
+	d := "Declination here " + declinationWords(m.b.field.Declination)
+	if m.b.set.Declination == DeclinationSet {
+		return d + ", already set on the dial."
+	}
+	return d + "; the dial is set to " + declinationWords(m.b.obs.Dial.Ring) + "."
+}
+
+// menuWidgets are the controls of the eye, and the ways to the panels.
+func (m *maker) menuWidgets() []widget {
+	closer := "Closer"
+	if m.b.view.close {
+		closer = "Farther"
+	}
+	return []widget{
+		{id: idViewLeft, name: "View from further left", text: "‹"},
+		{id: idView, name: "View", value: m.viewWords(), text: "View", keys: "arrows, when it has the focus"},
+		{id: idViewRight, name: "View from further right", text: "›"},
+		{id: idViewCloser, name: closer, text: closer, keys: "C"},
+		{id: idSettings, name: "Settings", text: "Settings", keys: "F2"},
+		{id: idHelp, name: "Help", text: "Help", keys: "F1"},
+	}
+}
+
+// menu is the quiet row at the upper right of the rock.
+func (m *maker) menu() {
+	u := m.lay.Unit
+	size := noteSize * m.lay.Text
+	ws := m.menuWidgets()
+	h := max(32*u, 1.7*size)
+	pad := 10 * u
+	if m.lay.Phone || m.lay.W < 1024*u {
+		pad = 7 * u
+	}
+	total := 0.0
+	for i := range ws {
+		w := &ws[i]
+		w.role, w.look, w.size, w.align, w.focus = describe.Button, quiet, size, draw.AlignCentre, true
+		w.rect.W, w.rect.H = max(m.width(*w)+2*pad, 24*u), h
+		total += w.rect.W
+	}
+	r := m.lay.Scene
+	x, y := r.X+r.W-total-8*u, r.Y+12*u
+	if m.few {
+		return
+	}
+	for _, w := range ws {
+		w.rect.X, w.rect.Y = x, y
+		w.soft = true
+		m.add(menuZone, w)
+		x += w.rect.W
+	}
+	m.s.zones[menuZone].rect = snap(draw.Rect{X: r.X + r.W - total - 14*u, Y: r.Y + 6*u, W: total + 14*u, H: h + 12*u})
+}
+
+func (m *maker) viewWords() string {
+	return fmt.Sprintf("from %s, %.0f° above the horizontal", compass(m.b.view.base.Azimuth.Add(m.b.view.turn)), (m.b.view.base.Elevation + m.b.view.lift).Degrees())
+}
+
+func snap(r draw.Rect) draw.Rect {
+	x, y := math.Floor(r.X), math.Floor(r.Y)
+	return draw.Rect{X: x, Y: y, W: math.Ceil(r.X + r.W - x), H: math.Ceil(r.Y + r.H - y)}
+}
+
+// bar is the one line that says what to do next.
+func (m *maker) bar() {
+	r, size := m.lay.Bar, barSize*m.lay.Text
+	z := &m.s.zones[barZone]
+	z.rect, z.ground = r, barGround
+	lead := 1.3 * size
+	say, _ := m.b.line(m.b.nextHint())
+	h := lead * float64(len(m.line))
+	m.add(barZone, widget{id: idHint, role: describe.Status, name: say, text: joinLines(m.line), look: plain, size: size, leading: lead,
+		rect: draw.Rect{X: m.lay.pad(), Y: r.Y + (r.H-h)/2, W: r.W - 2*m.lay.pad(), H: h}})
+	if m.hint != "" {
+		m.add(barZone, widget{text: m.hint, look: plain, soft: true, size: size, leading: lead, align: draw.AlignRight,
+			rect: draw.Rect{X: m.lay.pad(), Y: r.Y + (r.H-lead)/2, W: r.W - m.lay.pad() - 24*m.lay.Unit, H: lead}})
+	}
+}
+
+// barLines wraps the line; the keys stand beside it only where there is room.
+func (m *maker) barLines() (lines []string, keys string) {
+	say, keys := m.b.line(m.b.nextHint())
+	size, w := barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad()
+	lines = draw.Wrap(draw.Regular, size, w, say)
+	used := draw.Measure(draw.Regular, size, say, 0) + draw.Measure(draw.Regular, size, keys, 0) + 32*m.lay.Unit
+	if keys == "" || len(lines) > 1 || used > w+8*m.lay.Unit {
+		keys = ""
+	}
+	return lines, keys
+}
+
+// bake draws a zone's widgets into its texture.
+func (m *maker) bake(z *zone) {
+	z.texture.W, z.texture.H = int(z.rect.W), int(z.rect.H)
+	z.texture.Version = m.s.version
+	z.texture.List = &z.list
+	z.texture.Under = draw.Affine{A: 1, D: 1, E: -z.rect.X, F: -z.rect.Y}
+	z.list.Reset(z.rect.W, z.rect.H)
+	if z.texture.W == 0 {
+		return
+	}
+	m.lay0(z)
+	k := inked{l: &z.list, th: m.th, u: m.lay.Unit, focused: m.b.focus}
+	for _, w := range z.widgets {
+		k.widget(w)
+	}
+}
+
+const tableTop ground = sheetGround + 1
+
+// lay0 draws the ground of a zone and the hairline that parts it off.
+func (m *maker) lay0(z *zone) {
+	l, r, th := &z.list, z.rect, m.th
+	hair := max(1, math.Round(m.lay.Unit))
+	switch z.ground {
+	case panelGround:
+		l.Fill(draw.Box(r), th.Panel)
+		if m.lay.Phone {
+			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
+		} else {
+			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: hair, H: r.H}), th.Line)
+		}
+	case barGround:
+		l.Fill(draw.Box(r), th.Bar)
+	case tableGround:
+		l.Fill(draw.Box(r), th.Bar)
+		l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
+	case tableTop:
+		l.Fill(draw.Box(r), th.BgTop)
+	case sheetGround:
+		l.Fill(draw.Box(r), th.Panel)
+		l.Stroke(draw.Box(grow(r, -hair/2)), draw.Stroke{Width: hair, Color: th.Line})
+	}
+}
+
+// describe gathers what is on the screen in reading order.
+func (m *maker) describe() {
+	t := &m.s.tree
+	name := "Bench"
+	var kids []describe.Node
+	for _, z := range []zoneName{sheetZone, titleZone, stripZone, columnZone, barZone, menuZone} {
+		if m.b.panel != noPanel && (z == titleZone || z == stripZone || z == menuZone) {
+			continue
+		}
+		if z == stripZone && !m.lay.TooTiny {
+			kids = append(kids, m.instrument())
+		}
+		for _, w := range m.s.zones[z].widgets {
+			if w.id != 0 || w.focus {
+				kids = append(kids, w.node())
+			}
+		}
+	}
+	t.Root = describe.Node{Role: describe.Group, Name: name, Bounds: describe.Rect{W: m.s.w, H: m.s.h}, Children: kids}
+	if n := t.Find(m.b.focus); n == nil || !n.Focusable || n.Disabled {
+		m.b.focus = m.firstFocus()
+		m.s.key.focus = m.b.focus
+	}
+	t.Focus = m.b.focus
+}
+
+func (m *maker) firstFocus() describe.ID {
+	if o := m.s.tree.Order(); len(o) > 0 {
+		return o[0].ID
+	}
+	return idNone
+}
+
+// instrument is the thing on the rock, in words.
+func (m *maker) instrument() describe.Node {
+	r := m.lay.Scene
+	return describe.Node{
+		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Value: m.b.look(), Keys: "arrows",
+		Focusable: true, Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
+	}
+}
+
+// insetNames are the captions of the two magnifiers.
+func (m *maker) insetNames() (first, second [2]string) {
+	o := m.b.obs
+	if o.Seat == sim.OnSide {
+		return [2]string{"Tube level", inset.TubeState(o.Tube).Words()}, [2]string{"Degree arc", "outer scale, in degrees"}
+	}
+	return [2]string{"Round level", inset.RoundState(o.Round).Words()}, [2]string{"Dial", m.needleWords()}
+}
+
+func (m *maker) needleWords() string {
+	switch {
+	case m.b.obs.Dial.State == sim.NeedleLocked:
+		return "needle locked"
+	case m.b.obs.Dial.State == sim.NeedleRubbing:
+		return "needle rubs on the glass"
+	case m.b.obs.Dial.Resting:
+		return "north end, at rest"
+	default:
+		return "north end, swinging"
+	}
+}

@@ -1,0 +1,249 @@
+package scenes
+
+import (
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/inset"
+	"cuesta/scenes/stage"
+	"cuesta/scenes/theme"
+	"cuesta/sim"
+)
+
+// zone is a part of the screen that is drawn anew only when something in it
+// changes.
+type zone struct {
+	rect    draw.Rect
+	ground  ground
+	widgets []widget
+	list    draw.List
+	texture draw.Texture
+}
+
+// ground is what lies under the widgets of a zone.
+type ground uint8
+
+const (
+	noGround ground = iota
+	panelGround
+	barGround
+	tableGround // goes on from the backdrop of the rock
+	sheetGround // a panel over the rock
+)
+
+type zoneName uint8
+
+const (
+	titleZone zoneName = iota
+	menuZone
+	stripZone
+	barZone
+	columnZone
+	sheetZone
+	zoneCount
+)
+
+// screen is the bench as it stands on the screen: layout, words and baked
+// text. It is made anew when its key changes.
+type screen struct {
+	w, h, scale float64
+	key         screenKey
+	made        bool
+	lay         layout
+	tree        describe.Tree
+	zones       [zoneCount]zone
+	bands       []draw.Rect // of the column, top to bottom
+	version     uint64
+}
+
+// screenKey is all that the words and controls on the screen depend on.
+type screenKey struct {
+	w, h, scale float64
+	set         Settings
+	phase       phase
+	seat        sim.Seat
+	seated      sim.Side
+	needle      sim.NeedleState
+	resting     bool
+	ring        float64
+	round, tube inset.State
+	task        int
+	hint        hint
+	text, echo  string
+	caret       int
+	caretOn     bool
+	notice      string
+	focus       describe.ID
+	panel       panel
+	page, knob  int
+	step        Step
+	reveal      stage.Overlays
+	close       bool
+	number      int
+	right       bool
+}
+
+func (s *screen) resize(in input.Frame) { s.w, s.h, s.scale = in.W, in.H, in.Scale }
+
+func (s *screen) keyOf(b *Bench) screenKey {
+	return screenKey{
+		w: s.w, h: s.h, scale: s.scale, set: b.set, phase: b.phase,
+		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
+		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
+		task: b.task(), hint: b.nextHint(), text: b.text, echo: b.echo, caret: b.caret,
+		caretOn: b.caretOn(), notice: b.notice, focus: b.focus, panel: b.panel, page: b.page, knob: b.knob, step: b.step,
+		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
+	}
+}
+
+func (b *Bench) caretOn() bool {
+	return b.focus == idNotebook && b.phase == measuring && (b.set.Calm || b.blink < caretTicks)
+}
+
+// build makes layout, controls and description for the state of the bench.
+func (s *screen) build(b *Bench) {
+	k := s.keyOf(b)
+	if s.made && k == s.key {
+		return
+	}
+	s.key, s.made = k, true
+	s.version++
+	m := maker{b: b, s: s, th: theme.Of(b.set.Theme)}
+	m.make()
+}
+
+// hit returns the control at a place, or nil. A finger may miss by a little.
+func (s *screen) hit(x, y float64, touch bool) *describe.Node {
+	slack := 0.0
+	if touch {
+		slack = 6 * s.lay.Unit
+	}
+	var best *describe.Node
+	visit(&s.tree.Root, func(n *describe.Node) {
+		r := n.Bounds
+		if !n.Focusable || n.Disabled || n.ID == idInstrument || n.ID == idView || r.W == 0 {
+			return
+		}
+		r = describe.Rect{X: r.X - slack, Y: r.Y - slack, W: r.W + 2*slack, H: r.H + 2*slack}
+		if r.Contains(x, y) && (best == nil || n.Bounds.Contains(x, y)) {
+			best = n
+		}
+	})
+	return best
+}
+
+func visit(n *describe.Node, f func(*describe.Node)) {
+	f(n)
+	for i := range n.Children {
+		visit(&n.Children[i], f)
+	}
+}
+
+// caretAt is the place in the notebook nearest to x.
+func (s *screen) caretAt(b *Bench, x float64) int {
+	n := s.tree.Find(idNotebook)
+	if n == nil {
+		return len(b.note.text)
+	}
+	size, at, best := fieldSize*s.lay.Text, n.Bounds.X+14*s.lay.Unit, 0
+	for i := range len(b.note.text) + 1 {
+		w := draw.Measure(draw.Regular, size, string(b.note.text[:i]), fieldTrack)
+		before := draw.Measure(draw.Regular, size, string(b.note.text[:best]), fieldTrack)
+		if abs(at+w-x) < abs(at+before-x) {
+			best = i
+		}
+	}
+	return best
+}
+
+func abs(x float64) float64 { return max(x, -x) }
+
+// picture draws the screen, region by region.
+func (s *screen) picture(b *Bench, l *draw.List) {
+	l.Reset(s.w, s.h)
+	if s.lay.TooTiny {
+		l.Region(draw.Rect{W: s.w, H: s.h})
+		s.sprite(l, barZone)
+		return
+	}
+	if b.panel != noPanel {
+		l.Region(s.lay.Sheet)
+		s.sprite(l, sheetZone)
+	} else {
+		s.rock(b, l)
+	}
+	l.Region(s.lay.Bar)
+	s.sprite(l, barZone)
+	for i, band := range s.bands {
+		l.Region(band)
+		s.sprite(l, columnZone)
+		s.insets(b, l, i)
+	}
+}
+
+// rock is the left part of the screen: title, rock and strip.
+func (s *screen) rock(b *Bench, l *draw.List) {
+	l.Region(s.lay.Scene)
+	b.stage.Draw(l, b.stageParams())
+	s.sprite(l, menuZone)
+	if s.lay.Title.H == 0 {
+		s.sprite(l, titleZone)
+	} else {
+		l.Region(s.lay.Title)
+		s.sprite(l, titleZone)
+	}
+	l.Region(s.lay.Strip)
+	s.sprite(l, stripZone)
+}
+
+func (s *screen) sprite(l *draw.List, z zoneName) {
+	zone := &s.zones[z]
+	if zone.texture.W > 0 {
+		l.Sprite(&zone.texture, zone.rect.X, zone.rect.Y, 1, 1)
+	}
+}
+
+// insets draws the magnifiers that stand in a band of the column.
+func (s *screen) insets(b *Bench, l *draw.List, band int) {
+	if s.lay.Round.R == 0 {
+		return
+	}
+	th := theme.Of(b.set.Theme)
+	muted := b.phase != measuring
+	side := b.obs.Seat == sim.OnSide
+	c, d := s.lay.Round, s.lay.Dial
+	if band == 0 {
+		if side {
+			b.insets.Tube(l, th, draw.Point{X: c.X, Y: c.Y}, c.R, b.obs)
+		} else {
+			b.insets.Round(l, th, draw.Point{X: c.X, Y: c.Y}, c.R, b.obs.Round)
+		}
+	}
+	if band == 1 || band == 0 && s.lay.TwoCaps {
+		if side {
+			b.insets.Arc(l, th, draw.Point{X: d.X, Y: d.Y}, d.R, b.obs)
+		} else {
+			b.insets.Dial(l, th, draw.Point{X: d.X, Y: d.Y}, d.R, b.obs.Dial, muted)
+		}
+	}
+}
+
+func (b *Bench) stageParams() stage.Params {
+	return stage.Params{
+		Rect: b.screen.lay.Scene, Unit: b.screen.lay.Unit, TextScale: b.set.Text.Factor(),
+		Theme: theme.Of(b.set.Theme), Plane: b.ses.Truth(), Pose: b.ses.World().Pose(),
+		Observation: b.obs, Camera: b.view.camera(), Reveal: b.overlays(),
+		MuteNeedle: b.phase != measuring || b.obs.Seat == sim.OnSide, RockSeed: b.ses.Seed(),
+	}
+}
+
+func (b *Bench) overlays() stage.Overlays {
+	o := b.reveal
+	o.Progress = b.water
+	if b.phase == judged {
+		o.YoursPlane = b.answer
+	} else {
+		o.Yours = false
+	}
+	return o
+}

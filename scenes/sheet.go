@@ -1,0 +1,298 @@
+package scenes
+
+import (
+	"fmt"
+
+	"cuesta/orient"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/theme"
+)
+
+// option is one setting: its name and the choices in the order of their IDs.
+type option struct {
+	first describe.ID
+	name  string
+	words []string
+	at    int
+}
+
+func (s Settings) options() []option {
+	calm := 0
+	if s.Calm {
+		calm = 1
+	}
+	var themes []string
+	for _, n := range theme.Names {
+		themes = append(themes, n.String())
+	}
+	return []option{
+		{idSetNotation, "Notation", []string{"035/30 right-hand", "N35E 30SE", "125/30 dip direction"}, int(s.Notation)},
+		{idSetDeclination, "Declination", []string{"none", "already set on the dial", "mine to set"}, int(s.Declination)},
+		{idSetDips, "Planes", []string{"all dips", "gentle", "moderate", "steep", "what I miss most"}, int(s.Dips)},
+		{idSetText, "Text", []string{Text100.String(), Text125.String(), Text150.String(), Text200.String()}, int(s.Text)},
+		{idSetTheme, "Colours", themes, int(s.Theme)},
+		{idSetMotion, "Motion", []string{"full", "reduced"}, calm},
+	}
+}
+
+// with returns the settings with the choice of an ID made.
+func (s Settings) with(id describe.ID) Settings {
+	for _, o := range s.options() {
+		at := int(id) - int(o.first)
+		if at < 0 || at >= len(o.words) {
+			continue
+		}
+		switch o.first {
+		case idSetNotation:
+			s.Notation = orient.Notation(at)
+		case idSetDeclination:
+			s.Declination = Declination(at)
+		case idSetDips:
+			s.Dips = Dips(at)
+		case idSetText:
+			s.Text = TextSize(at)
+		case idSetTheme:
+			s.Theme = theme.Name(at)
+		case idSetMotion:
+			s.Calm = at == 1
+		}
+	}
+	return s
+}
+
+func (b *Bench) choose(id describe.ID) { b.Choose(b.set.with(id)) }
+
+func (b *Bench) open(p panel) {
+	b.panel, b.page = p, 0
+	switch p {
+	case noPanel:
+		b.focus = idInstrument
+	case settingsPanel:
+		b.focus = idSetNotation + describe.ID(b.set.Notation)
+	case helpPanel, whyPanel, controlsPanel:
+		b.focus = idClosePanel
+	}
+}
+
+// pressPanel moves among the choices: left and right within a row, up and
+// down from row to row.
+func (b *Bench) pressPanel(p input.Press) {
+	switch p.Key {
+	case input.Enter, input.Space:
+		b.act(b.focus)
+	case input.Left, input.Up:
+		b.moveFocus(true)
+	case input.Right, input.Down:
+		b.moveFocus(false)
+	}
+}
+
+// sheet is the panel in place of the rock.
+func (m *maker) sheet() {
+	switch m.b.panel {
+	case noPanel:
+		return
+	case settingsPanel:
+		m.pages("Settings", m.settings())
+	case helpPanel:
+		m.pages("Help", m.help())
+	case controlsPanel:
+		m.pages("Controls", m.controls())
+	case whyPanel:
+		m.pages("Why", m.why())
+	}
+}
+
+// block is a row of a panel; its widgets count from its own upper left corner.
+type block struct {
+	parts []widget
+	h     float64
+}
+
+func (b *block) add(w widget) {
+	b.parts = append(b.parts, w)
+	b.h = max(b.h, w.rect.Y+w.rect.H)
+}
+
+// pages lays blocks out below the name of a panel; what does not fit goes on
+// the next page.
+func (m *maker) pages(name string, blocks []block) {
+	u, r := m.lay.Unit, m.lay.Sheet
+	z := &m.s.zones[sheetZone]
+	z.ground, z.rect = sheetGround, r
+	top := r.Y + 12*u + m.headHeight() + 12*u
+	var page [][]block
+	y := r.Y + r.H
+	for _, b := range blocks {
+		if y+b.h > r.Y+r.H-8*u {
+			page = append(page, nil)
+			y = top
+		}
+		page[len(page)-1] = append(page[len(page)-1], b)
+		y += b.h + 8*u
+	}
+	m.sheetHead(name, len(page))
+	y = top
+	for _, b := range page[m.b.page%len(page)] {
+		for _, w := range b.parts {
+			w.rect.X += r.X + m.lay.pad()
+			w.rect.Y += y
+			m.add(sheetZone, w)
+		}
+		y += b.h + 8*u
+	}
+}
+
+// narrow says that the name of a panel stands above its buttons.
+func (m *maker) narrow() bool { return m.lay.Sheet.W < 420*m.lay.Text }
+
+func (m *maker) headHeight() float64 {
+	h := max(28*m.lay.Text, m.controlHeight())
+	if m.narrow() {
+		h += 30 * m.lay.Text
+	}
+	return h
+}
+
+func (m *maker) sheetHead(name string, pages int) {
+	u, t, r := m.lay.Unit, m.lay.Text, m.lay.Sheet
+	if pages > 1 {
+		name = fmt.Sprintf("%s %d/%d", name, m.b.page%pages+1, pages)
+	}
+	h := max(28*t, m.controlHeight())
+	y := r.Y + 12*u
+	w := widget{id: idPanelTitle, role: describe.Heading, name: name, text: name, look: plain, size: titleSize * t, bold: true, leading: h}
+	if m.narrow() {
+		w.leading = 30 * t
+	}
+	w.rect = draw.Rect{X: r.X + m.lay.pad(), Y: y, W: m.width(w), H: w.leading}
+	m.add(sheetZone, w)
+	if m.narrow() {
+		y += 30 * t
+	}
+	x := r.X + r.W - m.lay.pad()
+	back := m.styled(widget{id: idClosePanel, name: "Back to the bench", text: "Back", keys: "Escape"}, outlined)
+	back.rect.W = m.width(back) + 28*u
+	back.rect.X, back.rect.Y = x-back.rect.W, y
+	if pages > 1 {
+		more := m.styled(widget{id: idPanelMore, name: "Next page", text: "More"}, outlined)
+		more.rect.W = m.width(more) + 28*u
+		more.rect.X, more.rect.Y = back.rect.X-10*u-more.rect.W, y
+		m.add(sheetZone, more)
+	}
+	m.add(sheetZone, back)
+}
+
+func (m *maker) sheetWidth() float64 { return m.lay.Sheet.W - 2*m.lay.pad() }
+
+// settings are rows of choices.
+func (m *maker) settings() []block {
+	var out []block
+	for _, o := range m.b.set.options() {
+		out = append(out, m.choices(o))
+	}
+	return out
+}
+
+func (m *maker) choices(o option) block {
+	u, t := m.lay.Unit, m.lay.Text
+	h := max(36*u, 1.5*noteSize*t)
+	name := widget{text: o.name, look: plain, size: noteSize * t, bold: true, leading: h, rect: draw.Rect{H: h}}
+	name.rect.W = m.width(name)
+	x0, y := 130*t, 0.0
+	if m.sheetWidth() < 620*t {
+		x0, y = 0, h
+	}
+	var b block
+	b.add(name)
+	x := x0
+	for i, s := range o.words {
+		c := m.styled(widget{id: o.first + describe.ID(i), role: describe.Choice, name: o.name + ": " + s, text: s, on: i == o.at}, chip)
+		c.size = noteSize * t
+		wide := c
+		wide.bold = true
+		w := m.width(wide) + 20*u
+		if x > x0 && x+w > m.sheetWidth() {
+			x, y = x0, y+h+6*u
+		}
+		c.rect = draw.Rect{X: x, Y: y, W: w, H: h}
+		b.add(c)
+		x += w + 8*u
+	}
+	return b
+}
+
+// controls are all that the strip and the menu hold where there is room.
+func (m *maker) controls() []block {
+	items := m.items()
+	for _, w := range m.menuWidgets() {
+		w.role = describe.Button
+		items = append(items, m.button(w))
+	}
+	var out []block
+	for _, row := range m.wrap(items, m.sheetWidth()) {
+		var b block
+		x := 0.0
+		for _, it := range row {
+			for _, w := range it.parts {
+				w.rect.X += x
+				b.add(w)
+			}
+			x += it.width + m.itemGap()
+		}
+		out = append(out, b)
+	}
+	return out
+}
+
+// why is the whole verdict in words.
+func (m *maker) why() []block {
+	var out []block
+	size := noteSize * m.lay.Text
+	for i, s := range draw.Wrap(draw.Regular, size, m.sheetWidth(), m.b.verdict.Said) {
+		w := widget{text: s, look: plain, size: size, leading: 21 * m.lay.Text, rect: draw.Rect{W: m.sheetWidth(), H: 21 * m.lay.Text}}
+		if i == 0 {
+			w.id, w.role, w.name = idPanelText, describe.Label, m.b.verdict.Said
+		}
+		var b block
+		b.add(w)
+		out = append(out, b)
+	}
+	return out
+}
+
+// helpLines are the keys and the way of the task, a pair a row.
+var helpLines = [][2]string{
+	{"← →", "swing the plate on the rock"},
+	{"↑ ↓", "roll it about its edge; on its side, turn the arm"},
+	{"Shift, Ctrl", "with an arrow: 10° and 0.1°; S changes the usual step"},
+	{"T", "turn the plate on its side and back"},
+	{"F", "turn it end for end"},
+	{"Space, L", "tap the case; lock and free the needle"},
+	{"[ ]", "on its side: lean the face"},
+	{", .", "turn the declination ring, where it is yours to set"},
+	{"digits", "go straight into the notebook; Ctrl Z takes back"},
+	{"Tab", "go from control to control; Enter or Space presses"},
+	{"C", "come closer; drag the ground to walk round"},
+	{"1 to 6", "after the answer: water, strike, arrow, hand, numbers, yours"},
+}
+
+func (m *maker) help() []block {
+	t := m.lay.Text
+	size := noteSize * t
+	w, col := m.sheetWidth(), 110*t
+	var out []block
+	for i, row := range helpLines {
+		lines := draw.Wrap(draw.Regular, size, w-col, row[1])
+		var b block
+		key := widget{text: row[0], look: plain, size: size, bold: true, leading: 21 * t, rect: draw.Rect{W: col, H: 21 * t}}
+		key.id, key.role, key.name = idHelpLine+describe.ID(i), describe.Label, row[0]+": "+row[1]
+		b.add(key)
+		b.add(widget{text: joinLines(lines), look: plain, size: size, leading: 21 * t,
+			rect: draw.Rect{X: col, W: w - col, H: 21 * t * float64(len(lines))}})
+		out = append(out, b)
+	}
+	return out
+}

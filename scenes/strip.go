@@ -1,0 +1,183 @@
+package scenes
+
+import (
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/sim"
+)
+
+// item is a control of the strip: one button, or a stepper of two halves with
+// its name between.
+type item struct {
+	parts []widget
+	width float64
+}
+
+// items are the controls that belong under the rock now.
+func (m *maker) items() []item {
+	if m.b.phase != measuring {
+		return m.overlayItems()
+	}
+	return append(m.knobs(), m.switches()...)
+}
+
+// fewItems are one stepper, whose name goes on to the next, and the way to all
+// the other controls.
+func (m *maker) fewItems() []item {
+	more := m.button(widget{id: idMore, name: "More controls", text: "More"})
+	if m.b.phase != measuring {
+		return []item{more}
+	}
+	knobs := m.knobs()
+	it := knobs[m.b.knob%len(knobs)]
+	mid := &it.parts[1]
+	mid.id, mid.role, mid.focus, mid.look = idKnob, describe.Button, true, key
+	mid.name = mid.text + "; press for the next control"
+	return []item{it, more}
+}
+
+// knobs are the steppers.
+func (m *maker) knobs() []item {
+	out := []item{m.stepper("Swing", "← →", idSwingLess, "Swing anticlockwise", idSwingMore, "Swing clockwise")}
+	if m.b.obs.Seat == sim.OnSide {
+		out = append(out,
+			m.stepper("Arm", "↑ ↓", idTiltLess, "Turn the arm towards the edge", idTiltMore, "Turn the arm away from the edge"),
+			m.stepper("Lean", "[ ]", idLeanLess, "Lean the face left side down", idLeanMore, "Lean the face right side down"))
+	} else {
+		out = append(out, m.stepper("Roll", "↑ ↓", idTiltLess, "Roll left side down", idTiltMore, "Roll right side down"))
+	}
+	if m.b.set.Declination == DeclinationYours && m.b.obs.Seat == sim.OnEdge {
+		out = append(out, m.stepper("Ring", ", .", idRingLess, "Turn the ring towards west", idRingMore, "Turn the ring towards east"))
+	}
+	return out
+}
+
+// switches are the steps and the single acts.
+func (m *maker) switches() []item {
+	out := []item{m.choice([]widget{
+		{id: idStepCoarse, name: "Steps of 10°", text: "10°", on: m.b.step == Coarse, keys: "S"},
+		{id: idStepNormal, name: "Steps of 1°", text: "1°", on: m.b.step == Normal, keys: "S"},
+		{id: idStepFine, name: "Steps of 0.1°", text: "0.1°", on: m.b.step == Fine, keys: "S"},
+	})}
+	turn := widget{id: idTurn, name: "Turn the plate on its side", text: "On its side", keys: "T"}
+	if m.b.obs.Seat == sim.OnSide {
+		turn.name, turn.text = "Turn the plate back on its edge", "On its edge"
+	}
+	out = append(out, m.button(turn), m.button(widget{id: idFlip, name: "Turn the plate end for end", text: "End for end", keys: "F"}))
+	if m.b.obs.Seat == sim.OnEdge {
+		out = append(out, m.button(widget{id: idTap, name: "Tap the case", text: "Tap", keys: "Space"}))
+	}
+	return out
+}
+
+func (m *maker) overlayItems() []item {
+	r := m.b.reveal
+	ws := []widget{
+		{id: idShowWater, name: "Water line", text: "Water", on: r.Water, keys: "1"},
+		{id: idShowStrike, name: "Strike line", text: "Strike line", on: r.Strike, keys: "2"},
+		{id: idShowArrow, name: "Arrow down the dip", text: "Dip arrow", on: r.Arrow, keys: "3"},
+		{id: idShowHand, name: "Right hand on the slab", text: "Right hand", on: r.Hand, keys: "4"},
+		{id: idShowNumbers, name: "True numbers", text: "Numbers", on: r.Numbers, keys: "5"},
+	}
+	if m.b.phase == judged {
+		ws = append(ws, widget{id: idShowYours, name: "Your plane", text: "Yours", on: r.Yours, keys: "6"})
+	}
+	var out []item
+	for _, w := range ws {
+		w.role = describe.Toggle
+		out = append(out, m.choice([]widget{w}))
+	}
+	return out
+}
+
+func (m *maker) styled(w widget, l look) widget {
+	w.look, w.size, w.focus = l, stepSize*m.lay.Text, true
+	w.align, w.bold = draw.AlignCentre, w.on
+	if w.role == 0 {
+		w.role = describe.Button
+	}
+	w.rect.H = m.controlHeight()
+	return w
+}
+
+func (m *maker) controlHeight() float64 { return max(44*m.lay.control(), 1.5*stepSize*m.lay.Text) }
+
+func (m *maker) button(w widget) item {
+	w = m.styled(w, outlined)
+	w.rect.W = m.width(w) + 24*m.lay.Unit
+	return item{[]widget{w}, w.rect.W}
+}
+
+// choice are chips side by side.
+func (m *maker) choice(ws []widget) item {
+	var it item
+	for _, w := range ws {
+		if w.role == 0 {
+			w.role = describe.Choice
+		}
+		w = m.styled(w, chip)
+		wide := w
+		wide.bold = true
+		w.rect.X, w.rect.W = it.width, m.width(wide)+20*m.lay.Unit
+		it.width += w.rect.W + 4*m.lay.Unit
+		it.parts = append(it.parts, w)
+	}
+	it.width -= 4 * m.lay.Unit
+	return it
+}
+
+// stepper is a name between a less and a more.
+func (m *maker) stepper(name, keys string, less describe.ID, lessName string, more describe.ID, moreName string) item {
+	h := m.controlHeight()
+	a := m.styled(widget{id: less, name: lessName, text: "−", keys: keys}, key)
+	c := m.styled(widget{text: name}, caption)
+	z := m.styled(widget{id: more, name: moreName, text: "+", keys: keys}, key)
+	c.focus = false
+	a.rect.W, z.rect.W = .92*h, .92*h
+	c.rect.W = m.width(c) + 16*m.lay.Unit
+	c.rect.X = a.rect.W
+	z.rect.X = c.rect.X + c.rect.W
+	return item{[]widget{a, c, z}, z.rect.X + z.rect.W}
+}
+
+// wrap breaks the items into rows no wider than w.
+func (m *maker) wrap(items []item, w float64) [][]item {
+	gap := m.itemGap()
+	var rows [][]item
+	x := 0.0
+	for _, it := range items {
+		if len(rows) == 0 || x+it.width > w {
+			rows = append(rows, nil)
+			x = 0
+		}
+		rows[len(rows)-1] = append(rows[len(rows)-1], it)
+		x += it.width + gap
+	}
+	return rows
+}
+
+func (m *maker) itemGap() float64 {
+	if m.lay.W < 1024*m.lay.Unit {
+		return 8 * m.lay.Unit
+	}
+	return 14 * m.lay.Unit
+}
+
+// strip places the rows under the rock.
+func (m *maker) strip() {
+	z := &m.s.zones[stripZone]
+	z.rect, z.ground = m.lay.Strip, tableGround
+	y := m.lay.Strip.Y + 10*m.lay.Unit
+	for _, row := range m.rows {
+		x := m.lay.Strip.X + m.lay.pad()
+		for _, it := range row {
+			for _, w := range it.parts {
+				w.rect.X += x
+				w.rect.Y = y
+				m.add(stripZone, w)
+			}
+			x += it.width + m.itemGap()
+		}
+		y += m.controlHeight() + 8*m.lay.Unit
+	}
+}
