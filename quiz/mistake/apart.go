@@ -6,51 +6,68 @@ import "cuesta/orient"
 // answer and from every other mistake, and if not, from which mistakes not.
 // With readings in the evidence it asks about this very measurement: a mistake
 // that the pose rules out is not apart. On paper a mistake of unknown size,
-// such as an edge off level, is never apart. The entry needs its notation and
+// such as an edge off level, hardly ever is. Letters that contradict the
+// numbers are refused before they are judged: not apart here. The entry needs its notation and
 // letters only.
 //
 // Two predictions are one when they lie within the tolerance of each other;
 // one that is much rarer than k (by the factor Rivalry) does not count.
 func (e Evidence) Apart(k Kind) (apart bool, rivals []Kind) {
-	if k == StrikeDipSwapped || k == LettersContradict {
-		return true, nil
+	if k == StrikeDipSwapped {
+		return e.swapShows(), nil
 	}
-	if !(e.Truth.Dip <= 0) {
-		cs, limit := e.paperStrikes(), e.Limits.Strike
-		if e.edgeUsable() {
-			cs, limit = e.poseStrikes(), e.Limits.Reading
-		}
-		off := func(a, b orient.Angle) orient.Angle { return e.offset(orient.AzimuthOf(a), orient.AzimuthOf(b)).Abs() }
-		right := func(c orient.Angle) bool { return off(c, e.Truth.Strike.Angle()) <= e.Limits.Strike }
-		apart, rivals = stands(cs, k, limit, off, right)
+	inStrike, rivals := e.strikeScene().stands(k)
+	inDip, more := e.dipScene().stands(k)
+	return inStrike || inDip, append(rivals, more...)
+}
+
+// scene is one part of the answer, for asking what can be told apart in it.
+type scene struct {
+	claims []claim
+	other  something
+	near   orient.Angle // two predictions no further apart are one
+	right  orient.Angle // so near the truth an answer is right
+	off    func(a, b orient.Angle) orient.Angle
+}
+
+func (e Evidence) strikeScene() scene {
+	s := scene{other: e.otherStrike(), near: e.Limits.Strike, right: e.Limits.Strike}
+	s.off = func(a, b orient.Angle) orient.Angle { return e.offset(orient.AzimuthOf(a), orient.AzimuthOf(b)).Abs() }
+	switch {
+	case e.Truth.Dip <= 0:
+	case e.edgeUsable():
+		s.claims, s.near = e.poseStrikes(), e.Limits.Reading
+	default:
+		s.claims = e.paperStrikes()
 	}
-	cs := e.paperDips()
+	return s
+}
+
+func (e Evidence) dipScene() scene {
+	s := scene{other: e.otherDip(), near: e.Limits.Dip, right: e.Limits.Dip}
+	s.off = func(a, b orient.Angle) orient.Angle { return (a - b).Abs() }
+	s.claims = e.paperDips()
 	if e.sideUsable() {
-		cs = e.poseDips()
+		s.claims = e.poseDips()
 	}
-	off := func(a, b orient.Angle) orient.Angle { return (a - b).Abs() }
-	right := func(c orient.Angle) bool { return off(c, e.Truth.Dip) <= e.Limits.Dip }
-	inDip, more := stands(cs, k, e.Limits.Dip, off, right)
-	return apart || inDip, append(rivals, more...)
+	return s
 }
 
 // stands looks for k among the claims: apart when its main predictions are
 // wrong answers and nobody else's.
-func stands(cs []claim, k Kind, limit orient.Angle, off func(a, b orient.Angle) orient.Angle, right func(orient.Angle) bool) (bool, []Kind) {
-	apart, main := false, mainPrior(cs, k)
-	var rivals kinds
-	for _, c := range cs {
+func (s scene) stands(k Kind) (bool, []Kind) {
+	found, main := false, mainPrior(s.claims, k)
+	for _, c := range s.claims {
 		if !c.kinds.has(k) || c.prior < main/2 {
 			continue
 		}
-		near, clash := rivalsOf(cs, c, k, limit, off)
-		if right(c.centre) || clash {
-			rivals |= near
+		rivals, clash := s.rivals(c, k)
+		if clash || s.off(c.centre, s.other.truth) <= s.right {
 			return false, rivals.list()
 		}
-		apart = true
+		found = true
 	}
-	return apart, nil
+	return found, nil
 }
 
 func mainPrior(cs []claim, k Kind) (most float64) {
@@ -62,14 +79,14 @@ func mainPrior(cs []claim, k Kind) (most float64) {
 	return most
 }
 
-// rivalsOf returns the mistakes that predict the answer of c without k, and
-// whether they, or a careful answer, are common enough to clash.
-func rivalsOf(cs []claim, c claim, k Kind, limit orient.Angle, off func(a, b orient.Angle) orient.Angle) (kinds, bool) {
-	var near kinds
-	var own, others float64
-	for _, o := range cs {
+// rivals are the mistakes that predict the answer of c without k; they clash
+// when they, with careful answers and slips without a name, are common enough.
+func (s scene) rivals(c claim, k Kind) (near kinds, clash bool) {
+	own := 0.0
+	others := s.other.at(s.off(c.centre, s.other.truth)) * 2 * float64(s.near)
+	for _, o := range s.claims {
 		switch {
-		case off(o.centre, c.centre) > limit:
+		case s.off(o.centre, c.centre) > s.near:
 		case o.kinds.has(k):
 			own += o.prior
 		default:

@@ -29,7 +29,7 @@ var catalogue = [Kinds]kindEntry{
 		"Compare the ring with the declination of the place before reading."},
 	DeclinationTwice: {"declination-twice", "the declination was added once more to a reading that had it already",
 		"With the declination set on the ring the dial shows true azimuths: write them as they stand."},
-	LevelNotCentred: {"level-not-centred", "the edge was not level when the dial was read",
+	LevelNotCentred: {"level-not-centred", "the round level was not centred when the dial was read, so the edge did not lie along the strike",
 		"Bring the bubble wholly inside its ring first; on a gentle bed even a little tilt turns the strike far."},
 	NeedleMoving: {"needle-not-at-rest", "the needle was still swinging when it was read",
 		"Wait until it stands still, then read."},

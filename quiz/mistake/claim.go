@@ -54,10 +54,28 @@ type part struct {
 	total  float64
 }
 
-// weigh applies Bayes' rule: off is the distance of the answer from a centre,
-// other the prior of something else, spread evenly over a range of angles.
-func weigh(cs []claim, off func(orient.Angle) orient.Angle, other float64, over orient.Angle) part {
-	p := part{claims: cs, weight: make([]float64, len(cs)), other: other / float64(over)}
+// something is the claim of something else than all that is known here: slips
+// of some degrees without a name, a wide normal spread about the truth, and
+// anything at all, spread evenly over the angles there are.
+type something struct {
+	slip, anything float64 // priors
+	truth          orient.Angle
+	over           orient.Angle // the angles there are
+}
+
+// wide is the spread of slips without a name, our assumption.
+const wide = 12 * orient.Degree
+
+func (s something) prior() float64 { return s.slip + s.anything }
+
+// at is its density where the answer is off the truth.
+func (s something) at(off orient.Angle) float64 {
+	return s.slip*claim{sigma: wide}.density(off) + s.anything/float64(s.over)
+}
+
+// weigh applies Bayes' rule: off is the distance of the answer from a centre.
+func weigh(cs []claim, off func(orient.Angle) orient.Angle, s something) part {
+	p := part{claims: cs, weight: make([]float64, len(cs)), other: s.at(off(s.truth))}
 	p.total = p.other
 	for i, c := range cs {
 		p.weight[i] = c.prior * c.density(off(c.centre))
@@ -77,16 +95,17 @@ func (p part) probability(ok func(kinds) bool) float64 {
 	return sum / p.total
 }
 
-// scaled gives the priors of cs the sum f.
+// of is the probability that k is there.
+func (p part) of(k Kind) float64 { return p.probability(func(s kinds) bool { return s.has(k) }) }
+
+// scaled gives the priors of cs the sum f, in place.
 func scaled(cs []claim, f float64) []claim {
 	var sum float64
 	for _, c := range cs {
 		sum += c.prior
 	}
-	out := make([]claim, len(cs))
-	for i, c := range cs {
-		c.prior *= f / sum
-		out[i] = c
+	for i := range cs {
+		cs[i].prior *= f / sum
 	}
-	return out
+	return cs
 }

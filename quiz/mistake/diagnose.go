@@ -26,12 +26,12 @@ func (e Evidence) posterior() posterior {
 	apart := 1 - priorSwapped
 	if p.hasStrike {
 		off := func(c orient.Angle) orient.Angle { return e.offset(e.Entry.Plane.Strike, orient.AzimuthOf(c)) }
-		p.strike = weigh(e.strikeClaims(), off, priorSomething, orient.Full)
+		p.strike = weigh(e.strikeClaims(), off, e.otherStrike())
 		apart *= p.strike.total
 	}
 	if p.hasDip {
 		off := func(c orient.Angle) orient.Angle { return e.Entry.Plane.Dip - c }
-		p.dip = weigh(e.dipClaims(), off, priorDipSomething, orient.Right)
+		p.dip = weigh(e.dipClaims(), off, e.otherDip())
 		apart *= p.dip.total
 	}
 	if p.hasStrike && p.hasDip {
@@ -88,8 +88,11 @@ type Wrong struct{ Strike, Dip bool }
 // most probable first. It names a mistake only when it, or it together with
 // others that fit as well, is at least as probable as NameFrom.
 func Diagnose(e Evidence, wrong Wrong) []Finding {
+	if !wrong.Strike && !wrong.Dip {
+		return nil
+	}
 	p := e.posterior()
-	if p.swapped >= NameFrom && wrong.Strike && wrong.Dip {
+	if p.swapped >= NameFrom {
 		return []Finding{{StrikeDipSwapped, p.swapped, e.said(StrikeDipSwapped, nil), nil}}
 	}
 	var out []Finding
@@ -103,11 +106,15 @@ func Diagnose(e Evidence, wrong Wrong) []Finding {
 	return out
 }
 
+// leastShare is the probability under which a mistake is not looked at, even
+// as the first of several.
+const leastShare = 0.1
+
 // name adds the findings in one part.
 func (e Evidence) name(out []Finding, p part, rest float64) []Finding {
 	var done kinds
 	for _, k := range p.ranked() {
-		if done.has(k) {
+		if done.has(k) || p.of(k) < leastShare {
 			continue
 		}
 		group, sum := p.tie(k, done)
@@ -117,7 +124,7 @@ func (e Evidence) name(out []Finding, p part, rest float64) []Finding {
 		done |= setOf(group...)
 		for i, m := range group {
 			with := append(append([]Kind(nil), group[:i]...), group[i+1:]...)
-			prob := rest * p.probability(func(s kinds) bool { return s.has(m) })
+			prob := rest * p.of(m)
 			out = merge(out, Finding{m, prob, e.said(group[0], group[1:]), with})
 		}
 	}
@@ -142,10 +149,10 @@ func (p part) ranked() []Kind {
 // tie returns k with the rivals that fit as well without it, leaving out those
 // that are named already, and how probable it is that one of them is there.
 func (p part) tie(k Kind, done kinds) ([]Kind, float64) {
-	own := p.probability(func(s kinds) bool { return s.has(k) })
+	own := p.of(k)
 	ks := []Kind{k}
 	for _, r := range p.ranked() {
-		if r == k || done.has(r) || own == 0 {
+		if r == k || done.has(r) {
 			continue
 		}
 		if p.probability(func(s kinds) bool { return s.has(r) && !s.has(k) }) >= Rivalry*own {

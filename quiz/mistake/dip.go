@@ -8,71 +8,92 @@ import (
 
 // Priors of the dip part, our assumptions.
 const (
-	priorDipCareful   = 0.70
-	priorPercent      = 0.06
-	priorComplement   = 0.04
-	priorEdge         = 0.06
-	priorLean         = 0.04
-	priorTube         = 0.02
-	priorDipDigits    = 0.01
-	priorDipSomething = 0.03
+	priorDipCareful  = 0.70
+	priorPercent     = 0.06
+	priorComplement  = 0.04
+	priorEdge        = 0.06
+	priorLean        = 0.04
+	priorTube        = 0.02
+	priorDipDigits   = 0.01
+	priorDipSlip     = 0.03
+	priorDipSlipSeen = 0.01
+	priorDipAnything = 0.02
 )
 
 // dipClaims are all ways in which the dip of the answer may have come about.
 func (e Evidence) dipClaims() []claim {
-	paper := e.paperDips()
+	paper, other := e.paperDips(), e.otherDip().prior()
 	if !e.sideUsable() {
-		return scaled(paper, 1-priorDipSomething)
+		return scaled(paper, 1-other)
 	}
-	return append(scaled(e.poseDips(), 1-priorDipSomething-priorStale), scaled(paper, priorStale)...)
+	return append(scaled(e.poseDips(), 1-other-priorStale), scaled(paper, priorStale)...)
+}
+
+// otherDip is the claim of something else about the dip.
+func (e Evidence) otherDip() something {
+	slip := priorDipSlip
+	if e.sideUsable() {
+		slip = priorDipSlipSeen
+	}
+	return something{slip, priorDipAnything, e.Truth.Dip, orient.Right}
 }
 
 // paperDips start from the true dip.
 func (e Evidence) paperDips() []claim {
 	d, sigma := e.Truth.Dip, half(e.Limits.Dip)
-	cs := []claim{{0, priorDipCareful, d, sigma}}
-	cs = append(cs, misread(0, d, sigma, 2)...)
-	cs = append(cs, spread(EdgeNotDownDip, priorEdge, sigma, 10, 60, func(psi orient.Angle) []orient.Angle {
-		return []orient.Angle{orient.Atan2(d.Sin()*psi.Cos(), d.Cos())}
+	cs := append(make([]claim, 0, roomy), claim{0, priorDipCareful, d, sigma})
+	cs = append(cs, misread(0, d, sigma)...)
+	cs = append(cs, spread(EdgeNotDownDip, priorEdge, sigma, grid{10, 60, 2}, func(psi orient.Angle) orient.Angle {
+		return orient.Atan2(d.Sin()*psi.Cos(), d.Cos())
 	})...)
-	cs = append(cs, spread(BodyLeaning, priorLean, sigma, 10, 60, func(eta orient.Angle) []orient.Angle {
-		return []orient.Angle{orient.Atan2(d.Sin(), d.Cos()*eta.Cos())}
+	cs = append(cs, spread(BodyLeaning, priorLean, sigma, grid{10, 60, 2}, func(eta orient.Angle) orient.Angle {
+		return orient.Atan2(d.Sin(), d.Cos()*eta.Cos())
 	})...)
-	return append(cs, spread(TubeNotCentred, priorTube, sigma, 3, 12, func(off orient.Angle) []orient.Angle {
-		return []orient.Angle{d - off, d + off}
-	})...)
+	off := func(off orient.Angle) orient.Angle { return d + off }
+	cs = append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{-12, -3, 1}, off)...)
+	return append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{3, 12, 1}, off)...)
 }
 
-// spread claims a mistake of unknown size, each whole number of degrees in
-// [from, to] alike; sizes that leave [0°, 90°] are left out.
-func spread(k Kind, prior float64, sigma orient.Angle, from, to int, dips func(orient.Angle) []orient.Angle) []claim {
-	var cs []claim
-	for i := from; i <= to; i++ {
-		for _, d := range dips(orient.Angle(i) * orient.Degree) {
-			if d >= 0 && d <= orient.Right {
-				cs = append(cs, claim{setOf(k), 1, d, sigma})
-			}
+// roomy holds the claims of either part without growing.
+const roomy = 160
+
+// grid is the sizes from, to and by step, in whole degrees.
+type grid struct{ from, to, step int }
+
+// spread claims a mistake of unknown size, all of the grid alike; sizes that
+// leave [0°, 90°] are left out.
+func spread(k Kind, prior float64, sigma orient.Angle, g grid, dip func(orient.Angle) orient.Angle) []claim {
+	cs := make([]claim, 0, (g.to-g.from)/g.step+1)
+	for i := g.from; i <= g.to; i += g.step {
+		if d := dip(orient.Angle(i) * orient.Degree); d >= 0 && d <= orient.Right {
+			cs = append(cs, claim{setOf(k), 1, d, sigma})
 		}
 	}
 	return scaled(cs, prior)
 }
 
 // misread claims what may be done wrong with the angle d on the arc.
-func misread(with kinds, d, sigma orient.Angle, around int) []claim {
+func misread(with kinds, d, sigma orient.Angle) []claim {
 	cs := []claim{{with | setOf(Complement), priorComplement, orient.Right - d, sigma}}
 	if percent, ok := percentDip(d); ok {
 		// The spread of the angle grows with the slope of the percent scale.
 		s := orient.Angle(math.Max(1, 100*float64(orient.Degree)/(d.Cos()*d.Cos()))) * sigma
 		cs = append(cs, claim{with | setOf(PercentScale), priorPercent, percent, s})
 	}
-	var swaps []claim
+	return append(cs, scaled(exchangedDips(with, d, sigma), priorDipDigits)...)
+}
+
+// exchangedDips claims two digits exchanged in a dip read as d, give or take.
+func exchangedDips(with kinds, d, sigma orient.Angle) []claim {
+	var cs []claim
 	n := int(math.Round(d.Degrees()))
-	for m := max(n-around, 0); m <= min(n+around, 90); m++ {
+	for m := max(n-misreading, 0); m <= min(n+misreading, 90); m++ {
+		w := claim{sigma: sigma}.density(orient.Angle(m)*orient.Degree - d)
 		for _, x := range swapped(m, 2, 90) {
-			swaps = append(swaps, claim{with | setOf(DigitsSwapped), 1, orient.Angle(x) * orient.Degree, leastSigma})
+			cs = append(cs, claim{with | setOf(DigitsSwapped), w, orient.Angle(x) * orient.Degree, leastSigma})
 		}
 	}
-	return append(cs, scaled(swaps, priorDipDigits)...)
+	return cs
 }
 
 // percentDip is the dip that is written when the percent scale is read as
@@ -91,8 +112,8 @@ func (e Evidence) sideUsable() bool {
 func (e Evidence) poseDips() []claim {
 	arm, sigma := e.Side.Shown.Arc.Arm, half(e.Limits.Dip)
 	own := blamed(e.sideFaults(), e.Limits.Dip)
-	cs := []claim{{own, priorDipCareful, arm, sigma}}
-	return append(cs, misread(own, arm, sigma, 1)...)
+	cs := append(make([]claim, 0, roomy), claim{own, priorDipCareful, arm, sigma})
+	return append(cs, misread(own, arm, sigma)...)
 }
 
 // sideFaults takes apart how the angle on the arc departs from the true dip:

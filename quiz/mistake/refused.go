@@ -47,7 +47,7 @@ func (e Evidence) ofSteep(azimuth, dip orient.Angle) (Finding, bool) {
 	z := e.writtenFrom(e.Truth.Strike)
 	s := priorSwapped * claim{sigma: half(e.Limits.Strike)}.density(z.From(orient.AzimuthOf(dip)))
 	s *= claim{sigma: half(e.Limits.Dip)}.density(azimuth-e.Truth.Dip) * float64(orient.Right)
-	all := p + s + priorDipSomething/float64(orient.Right)
+	all := p + s + priorDipAnything/float64(orient.Right)
 	switch {
 	case p/all >= NameFrom:
 		return Finding{PercentScale, p / all, e.said(PercentScale, nil), nil}, true

@@ -20,8 +20,10 @@ const (
 	priorWrongSign   = 0.03
 	priorTwice       = 0.02
 	priorLevel       = 0.06
-	priorDigits      = 0.01
-	priorSomething   = 0.02
+	priorDigits      = 0.015
+	priorSlip        = 0.06 // a nameless slip: on paper, where the instrument was not seen
+	priorSlipSeen    = 0.02 // and with a reading, which shows what the instrument did
+	priorAnything    = 0.02
 	priorStale       = 0.10 // that the answer does not come from the last reading
 	priorAsRead      = 0.70 // with a reading: the number written as it stands
 	priorConverted   = 0.35 // turned to the right-hand end by a student at the other one
@@ -32,17 +34,26 @@ const (
 // strikeClaims are all ways in which the strike of the answer may have come
 // about. Their centres are strikes as understood.
 func (e Evidence) strikeClaims() []claim {
-	paper := e.paperStrikes()
+	paper, other := e.paperStrikes(), e.otherStrike().prior()
 	if !e.edgeUsable() {
-		return scaled(paper, 1-priorSomething)
+		return scaled(paper, 1-other)
 	}
-	return append(scaled(e.poseStrikes(), 1-priorSomething-priorStale), scaled(paper, priorStale)...)
+	return append(scaled(e.poseStrikes(), 1-other-priorStale), scaled(paper, priorStale)...)
+}
+
+// otherStrike is the claim of something else about the strike.
+func (e Evidence) otherStrike() something {
+	slip := priorSlip
+	if e.edgeUsable() {
+		slip = priorSlipSeen
+	}
+	return something{slip, priorAnything, e.Truth.Strike.Angle(), orient.Full}
 }
 
 // paperStrikes start from the true strike.
 func (e Evidence) paperStrikes() []claim {
 	s, sigma := e.Truth.Strike, half(e.Limits.Strike)
-	b := builder{e: e, sigma: sigma}
+	b := builder{e: e, sigma: sigma, claims: make([]claim, 0, roomy)}
 	b.add(0, priorCareful, s)
 	b.treat(0, 1, s)
 	for _, d := range []struct {
@@ -55,7 +66,7 @@ func (e Evidence) paperStrikes() []claim {
 		}
 	}
 	b.levels(s)
-	b.digits(0, s, 2)
+	b.digits(0, s)
 	return b.claims
 }
 
@@ -87,21 +98,33 @@ func (b *builder) mistreat(with kinds, share float64, z orient.Azimuth) {
 		c := claim{with | setOf(WrongLetters), share * priorLetters, b.e.turned(z).Opposite().Angle(), b.sigma}
 		b.claims = append(b.claims, c)
 	}
-	likely, rare := orient.Right, -orient.Right
-	if b.e.Entry.Notation == orient.DirectionDip {
-		likely, rare = rare, likely
-	}
-	b.add(with|setOf(DirectionForStrike), share*priorDirection*0.7, z.Add(likely))
-	b.add(with|setOf(DirectionForStrike), share*priorDirection*0.3, z.Add(rare))
+	b.direction(with, share*priorDirection, z)
 	mirrored := orient.AzimuthOf(-b.e.writtenFrom(z).Angle())
 	b.add(with|setOf(EastWest), share*priorEastWest, b.e.strikeFrom(mirrored))
+}
+
+// direction claims that dip direction and strike were taken for each other,
+// seven times in ten the way the notation invites. Letters settle nothing
+// then: either end may be understood.
+func (b *builder) direction(with kinds, prior float64, z orient.Azimuth) {
+	invited := 0.7
+	switch {
+	case b.e.Entry.Letters != "":
+		invited = 0.5
+	case b.e.Entry.Notation == orient.DirectionDip:
+		invited = 0.3
+	}
+	with |= setOf(DirectionForStrike)
+	b.claims = append(b.claims,
+		claim{with, prior * invited, z.Add(orient.Right).Angle(), b.sigma},
+		claim{with, prior * (1 - invited), z.Add(-orient.Right).Angle(), b.sigma})
 }
 
 // levels claims an edge off level by an unknown plunge, from 1.5° to 12° with
 // a spread of 4° (ours), on a bed of the true dip.
 func (b *builder) levels(s orient.Azimuth) {
 	const step, sigma = 0.5, 4.0
-	var cs []claim
+	first := len(b.claims)
 	for plunge := 1.5; plunge <= 12; plunge += step {
 		beta := orient.Angle(plunge) * orient.Degree
 		if beta >= b.e.Truth.Dip {
@@ -110,24 +133,29 @@ func (b *builder) levels(s orient.Azimuth) {
 		w := math.Exp(-plunge * plunge / (2 * sigma * sigma))
 		eps := orient.Asin(beta.Tan() / b.e.Truth.Dip.Tan())
 		for _, way := range []orient.Angle{eps, -eps} {
-			cs = append(cs, claim{setOf(LevelNotCentred), w, b.e.turned(s.Add(way)).Angle(), b.sigma})
+			b.add(setOf(LevelNotCentred), w, s.Add(way))
 		}
 	}
-	b.claims = append(b.claims, scaled(cs, priorLevel)...)
+	scaled(b.claims[first:], priorLevel)
 }
 
+// misreading is by how many degrees the number may have been read wrong before
+// its digits were exchanged: each reading is one more prediction.
+const misreading = 3
+
 // digits claims two digits exchanged in writing a number that was read as z,
-// give or take some degrees.
-func (b *builder) digits(with kinds, z orient.Azimuth, around int) {
-	n := int(math.Round(b.e.writtenFrom(z).Degrees()))
-	var cs []claim
-	for m := n - around; m <= n+around; m++ {
+// give or take.
+func (b *builder) digits(with kinds, z orient.Azimuth) {
+	read := b.e.writtenFrom(z).Degrees()
+	first := len(b.claims)
+	for m := int(math.Round(read)) - misreading; m <= int(math.Round(read))+misreading; m++ {
+		w := claim{sigma: b.sigma}.density(orient.Angle(float64(m)-read) * orient.Degree)
 		for _, x := range b.e.exchanged((m + 360) % 360) {
 			at := b.e.strikeFrom(orient.AzimuthOf(orient.Angle(x) * orient.Degree))
-			cs = append(cs, claim{with | setOf(DigitsSwapped), 1, b.e.turned(at).Angle(), leastSigma})
+			b.claims = append(b.claims, claim{with | setOf(DigitsSwapped), w, b.e.turned(at).Angle(), leastSigma})
 		}
 	}
-	b.claims = append(b.claims, scaled(cs, priorDigits)...)
+	scaled(b.claims[first:], priorDigits)
 }
 
 // exchanged are the azimuths, in whole degrees, that come of exchanging two
@@ -157,9 +185,9 @@ func (e Evidence) edgeUsable() bool {
 // poseStrikes start from what the dial showed.
 func (e Evidence) poseStrikes() []claim {
 	x := orient.AzimuthOf(e.Edge.Shown.Dial.North.Angle())
-	b := builder{e: e, sigma: half(e.Limits.Reading)}
+	b := builder{e: e, sigma: half(e.Limits.Reading), claims: make([]claim, 0, roomy)}
 	faults, declination := e.edgeFaults()
-	own := blamed(append(faults, declination), e.Limits.Strike)
+	own := withTilt(blamed(append(faults, declination), e.Limits.Strike))
 	z := x // what the dial says of the right-hand end
 	switch {
 	case e.endless() || !e.otherEndForward():
@@ -175,13 +203,13 @@ func (e Evidence) poseStrikes() []claim {
 	}
 	b.mistreat(own, 1, z)
 	b.byHand(z, faults, declination)
-	b.digits(own, z, 1)
+	b.digits(own, z)
 	return b.claims
 }
 
 // byHand claims that the declination was dealt with on paper.
 func (b *builder) byHand(z orient.Azimuth, faults []fault, d fault) {
-	dec, rest := b.e.Declination, blamed(faults, b.e.Limits.Strike)
+	dec, rest := b.e.Declination, withTilt(blamed(faults, b.e.Limits.Strike))
 	if d.effect.Abs() > leastSigma {
 		b.add(rest, priorByHand, z.Add(-d.effect))
 	}
@@ -216,6 +244,15 @@ func (e Evidence) edgeFaults() (faults []fault, declination fault) {
 	expected := e.trend().Add(declination.effect)
 	needle := fault{needleKind(d), d.North.From(expected)}
 	return []fault{level, needle}, declination
+}
+
+// withTilt adds the level to a needle that rubs: it rubs only while the case
+// is tilted.
+func withTilt(s kinds) kinds {
+	if s.has(NeedleRubbing) {
+		return s | setOf(LevelNotCentred)
+	}
+	return s
 }
 
 // ringFault says how the ring departs from the declination of the place.

@@ -1,0 +1,164 @@
+package quiz_test
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"cuesta/orient"
+	"cuesta/quiz"
+	"cuesta/quiz/mistake"
+)
+
+// style is a way to write answers.
+type style struct {
+	name     string
+	notation orient.Notation
+	letters  bool
+}
+
+var styles = []style{
+	{"azimuth", orient.AzimuthDip, false},
+	{"azimuth with letters", orient.AzimuthDip, true},
+	{"direction", orient.DirectionDip, false},
+}
+
+// count is how a run of students with one mistake came out.
+type count struct {
+	tried, wrong, apart int
+	most                int // told apart, and k is the most probable of those named
+	blamed              int // of the wrong: something named that was not done
+}
+
+func (c *count) see(k mistake.Kind, apart bool, fs []mistake.Finding) {
+	c.wrong++
+	var p, most float64 // most: of the others
+	other := false
+	for _, f := range fs {
+		switch {
+		case f.Kind == k:
+			p = f.Probability
+		case k == mistake.NeedleRubbing && f.Kind == mistake.LevelNotCentred:
+			// One goes with the other: a level case lets the needle free.
+		default:
+			most = max(most, f.Probability)
+			other = other || len(f.With) == 0
+		}
+	}
+	if apart {
+		c.apart++
+		if p > 0 && p >= most-1e-9 {
+			c.most++
+		}
+	}
+	if other && p == 0 {
+		c.blamed++
+	}
+}
+
+// run lets students make the mistake k until n wrong answers could be told
+// apart, or 5n have been tried.
+func run(r *rand.Rand, n int, k mistake.Kind, st style, toCase func(*student, orient.Entry) quiz.Case) count {
+	var c count
+	for c.tried < 5*n && c.apart < n {
+		c.tried++
+		s := careful(r, st.notation, st.letters)
+		slips[k](s)
+		e, ok := s.write()
+		if !ok {
+			continue
+		}
+		cs := toCase(s, e)
+		if v := quiz.Judge(cs); !v.Right {
+			apart, _ := evidence(cs).Apart(k)
+			c.see(k, apart, v.Mistakes)
+		}
+	}
+	return c
+}
+
+// plan is one mistake in one style of writing, and whether the answer alone
+// can show it.
+type plan struct {
+	kind  mistake.Kind
+	style style
+	paper bool
+}
+
+// plans are the mistakes in the styles where they lead to a wrong answer:
+// letters make either end right, and only letters can be the wrong ones.
+func plans() []plan {
+	var out []plan
+	for k := range mistake.Kind(mistake.Kinds) {
+		if slips[k] == nil {
+			continue
+		}
+		for _, st := range styles {
+			switch k {
+			case mistake.OtherEnd, mistake.SouthEnd:
+				if st.letters {
+					continue
+				}
+			case mistake.WrongLetters:
+				if !st.letters {
+					continue
+				}
+			}
+			out = append(out, plan{k, st, shows(k)})
+		}
+	}
+	return out
+}
+
+// shows says whether the answer alone, without readings, can show the mistake:
+// it must predict one number and share it with no other.
+func shows(k mistake.Kind) bool {
+	switch k {
+	case mistake.DirectionForStrike, mistake.EastWest, mistake.WrongLetters, mistake.DeclinationNotSet,
+		mistake.DeclinationWrongSign, mistake.DeclinationTwice, mistake.PercentScale, mistake.Complement,
+		mistake.DigitsSwapped, mistake.StrikeDipSwapped:
+		return true
+	}
+	return false
+}
+
+// planes is the number of wrong answers for each mistake that can be told
+// apart, over all styles.
+const planes = 1000
+
+// measure runs the plans that are wanted and holds every mistake to 95 in 100.
+func measure(t *testing.T, wanted func(plan) bool, toCase func(*student, orient.Entry) quiz.Case) {
+	sum := map[mistake.Kind]count{}
+	for i, p := range plans() {
+		if !wanted(p) {
+			continue
+		}
+		n := planes / 3
+		if p.kind == mistake.OtherEnd || p.kind == mistake.SouthEnd {
+			n = planes / 2
+		}
+		if p.kind == mistake.WrongLetters {
+			n = planes
+		}
+		c := run(rand.New(rand.NewPCG(uint64(i), 2)), n+1, p.kind, p.style, toCase)
+		t.Logf("%-26s %-22s tried %5d wrong %5d apart %5d most probable %5.1f %% blamed for another %4.1f %%", p.kind, p.style.name,
+			c.tried, c.wrong, c.apart, 100*float64(c.most)/float64(max(c.apart, 1)), 100*float64(c.blamed)/float64(max(c.wrong, 1)))
+		s := sum[p.kind]
+		sum[p.kind] = count{s.tried + c.tried, s.wrong + c.wrong, s.apart + c.apart, s.most + c.most, s.blamed + c.blamed}
+	}
+	for k, c := range sum {
+		if got, want := c.apart, planes/4; got < want {
+			t.Errorf("%v: only %d wrong answers could be told apart, want at least %d", k, got, want)
+		}
+		if got, want := float64(c.most), 0.95*float64(c.apart); got < want {
+			t.Errorf("%v: the most probable in %.0f of %d, want at least %.0f", k, got, c.apart, want)
+		}
+	}
+}
+
+func TestMistakesAreToldOnTheBench(t *testing.T) {
+	measure(t, func(plan) bool { return true }, (*student).bench)
+}
+
+func TestMistakesAreToldOnPaper(t *testing.T) {
+	measure(t, func(p plan) bool { return p.paper }, (*student).paper)
+}
