@@ -58,7 +58,7 @@ func (l *lexer) label(w string, start int) bool {
 
 func filler(w string) bool {
 	switch w {
-	case "THE", "AND", "AT", "IS", "AZIMUTH", "BEARING", "SIDE", "DUE", "BED", "BEDDING", "PLANE":
+	case "THE", "AND", "AT", "IS", "AZIMUTH", "BEARING", "SIDE", "DUE", "BED", "BEDDING", "PLANE", "RHR":
 		return true
 	}
 	return false

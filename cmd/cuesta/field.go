@@ -74,9 +74,9 @@ func (f *fieldTeller) write(field geomag.Field) error {
 
 func writeField(out *bytes.Buffer, f geomag.Field) {
 	c := f.Yearly
-	fmt.Fprintf(out, "%-12s %10s %+9.2f° a year   standard error %.2f°\n", "declination",
+	fmt.Fprintf(out, "%-12s %11s %+9.2f° a year   standard error %.2f°\n", "declination",
 		lettered(f.Declination, "E", "W"), rounded(c.Declination.Degrees(), 2), f.DeclinationError.Degrees())
-	fmt.Fprintf(out, "%-12s %10s %+9.2f° a year\n", "inclination",
+	fmt.Fprintf(out, "%-12s %11s %+9.2f° a year\n", "inclination",
 		lettered(f.Inclination, "down", "up"), rounded(c.Inclination.Degrees(), 2))
 	for _, l := range [...]struct {
 		label      string
@@ -85,7 +85,7 @@ func writeField(out *bytes.Buffer, f geomag.Field) {
 		{"north", f.North, c.North}, {"east", f.East, c.East}, {"down", f.Down, c.Down},
 		{"horizontal", f.Horizontal, c.Horizontal}, {"total", f.Total, c.Total},
 	} {
-		fmt.Fprintf(out, "%-12s %7.0f nT %+9.1f nT a year\n", l.label, rounded(l.value, 0), rounded(l.per, 1))
+		fmt.Fprintf(out, "%-12s %8.0f nT %+9.1f nT a year\n", l.label, rounded(l.value, 0), rounded(l.per, 1))
 	}
 }
 

@@ -63,7 +63,10 @@ func Load(text string) (*Model, error) {
 			return nil, fmt.Errorf("line %d: %w", i+2, err)
 		}
 	}
-	return m, complete(&seen)
+	if err := complete(&seen); err != nil {
+		return nil, err
+	}
+	return m, nil
 }
 
 func firstField(line string) string {
