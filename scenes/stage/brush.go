@@ -95,8 +95,12 @@ func (h *half) keep(from, to []corner) int {
 		if dp >= 0 {
 			to = append(to, p)
 		}
-		if (dp >= 0) != (dq >= 0) && len(to) < cap(to) {
+		// From the kept end, so that neighbours cut a common edge at one point.
+		switch {
+		case dp >= 0 && dq < 0:
 			to = append(to, p.to(q, dp/(dp-dq)))
+		case dp < 0 && dq >= 0:
+			to = append(to, q.to(p, dq/(dq-dp)))
 		}
 	}
 	return len(to)

@@ -29,14 +29,15 @@ const grazing = 0.17
 
 // DefaultCamera is the starting view. With the instrument on its edge it shows
 // the near end, the top and the gap under the plate in profile. On its side it
-// faces the instrument, as far as the rock is still seen; while the face can
-// be read from the usual place it does not follow the swing.
+// faces the instrument. While the face can be read from the usual place the
+// view does not follow the pose; else it is the nearest view from which face
+// and rock are both seen.
 func DefaultCamera(p orient.Plane, o sim.Pose) Camera {
 	c := usualCamera(p, o.Seat)
 	if o.Seat == sim.OnSide {
-		return c.facing(p, o.Frame.Out)
+		return c.facing(p, o.Frame.Out, 0.5, 75*orient.Degree)
 	}
-	return c
+	return c.facing(p, o.Frame.Out, 0.36, 24*orient.Degree)
 }
 
 func usualCamera(p orient.Plane, seat sim.Seat) Camera {
@@ -46,24 +47,25 @@ func usualCamera(p orient.Plane, seat sim.Seat) Camera {
 	return Camera{Azimuth: p.Strike.Add(147 * orient.Degree), Elevation: 30 * orient.Degree}
 }
 
-// facing looks for the view nearest to c from which the face with
-// the outward normal out is seen at a fair angle.
-func (usual Camera) facing(p orient.Plane, out orient.Vec) Camera {
-	best, most := usual, -1.0
-	for turn := orient.Angle(0); turn <= 75*orient.Degree; turn += 3 * orient.Degree {
-		for _, side := range [2]orient.Angle{1, -1} {
-			for lift := orient.Angle(0); lift <= 21*orient.Degree; lift += 7 * orient.Degree {
-				c := Camera{Azimuth: usual.Azimuth.Add(side * turn), Elevation: usual.Elevation + lift}
-				eye := direction(c.Azimuth, c.Elevation)
+// facing looks for the view nearest to c from which the face with the outward
+// normal out is seen well enough: the sine between line of sight and face is at
+// least fair. It turns by at most reach.
+func (c Camera) facing(p orient.Plane, out orient.Vec, fair float64, reach orient.Angle) Camera {
+	best, most := c, -1.0
+	for turn := orient.Angle(0); turn <= reach; turn += 3 * orient.Degree {
+		for lift := orient.Angle(0); lift <= 24*orient.Degree; lift += 6 * orient.Degree {
+			for _, side := range [2]orient.Angle{1, -1} {
+				d := Camera{Azimuth: c.Azimuth.Add(side * turn), Elevation: c.Elevation + lift}
+				eye := direction(d.Azimuth, d.Elevation)
 				if dot(eye, p.Normal()) < grazing {
 					continue
 				}
 				seen := dot(eye, out)
-				if seen > 0.5 {
-					return c
+				if seen >= fair {
+					return d
 				}
 				if seen > most {
-					best, most = c, seen
+					best, most = d, seen
 				}
 			}
 		}

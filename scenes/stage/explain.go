@@ -39,6 +39,7 @@ func (st *Stage) drawExplained(sc *scene) {
 	if front {
 		st.drawInAir(sc)
 	}
+	st.drawLetters(sc)
 	st.drawLabels(sc)
 }
 
@@ -84,10 +85,9 @@ func (sc *scene) airInFront() bool {
 }
 
 const (
-	arrowEnd  = 9.6 // b of the tip of the arrow
-	headLong  = 2.1
-	headHalf  = 0.85
-	angleSize = 9.2 // radius of the angle below the level
+	arrowEnd = 9.6 // b of the tip of the arrow
+	headLong = 2.1
+	headHalf = 0.85
 )
 
 // drawOnRock draws the strike line and the arrow down the dip.
@@ -138,6 +138,15 @@ func (sc *scene) strikeLine() (near, far orient.Vec) {
 	return sc.on(-rock.HalfA-2.2, anchorB, 0), sc.on(rock.HalfA+4, anchorB, 0)
 }
 
+// angleSize is the radius of the angle below the level: smaller beside an
+// instrument on its side, which stands behind it.
+func (sc *scene) angleSize() float64 {
+	if sc.p.Pose.Seat == sim.OnSide {
+		return 6.4
+	}
+	return 9.2
+}
+
 // swept is the point at the end of a radius that hangs d below the level,
 // towards the dip, from where the arrow starts.
 func (sc *scene) swept(d orient.Angle, r float64) orient.Vec {
@@ -163,7 +172,7 @@ func (st *Stage) drawAngle(sc *scene) {
 	veil := colour(sc.th.WaterCase, 1, 0.5)
 	b := sc.open(nil)
 	v := corner{at: sc.swept(0, 0), c: veil}
-	at := func(i int) orient.Vec { return sc.swept(dip*orient.Angle(i)/arcSteps, angleSize) }
+	at := func(i int) orient.Vec { return sc.swept(dip*orient.Angle(i)/arcSteps, sc.angleSize()) }
 	for i := range arcSteps {
 		b.polygon(v, corner{at: at(i), c: veil}, corner{at: at(i + 1), c: veil})
 	}
@@ -174,7 +183,7 @@ func (st *Stage) drawAngle(sc *scene) {
 		if k == 1 {
 			c, w = colour(sc.th.WaterInk, 1, 1), sc.px(2.5)
 		}
-		l.line(sc.swept(0, 0), sc.swept(0, angleSize+2), w, c)
+		l.line(sc.swept(0, 0), sc.swept(0, sc.angleSize()+2), w, c)
 		for i := range arcSteps {
 			l.line(at(i), at(i+1), w, c)
 		}

@@ -35,7 +35,10 @@ func (sc *scene) frame() {
 	sc.approach()
 }
 
-func (sc *scene) letter() float64 { return sc.px(letterSize) * max(0.5, sc.textScale()) }
+// letter is the size of the ring letters: smaller in small pictures.
+func (sc *scene) letter() float64 {
+	return sc.px(letterSize) * sc.textScale() * min(1, max(0.8, sc.p.Rect.W/(560*sc.p.Unit)))
+}
 
 // reach is how far the bench reaches above, below and beside the target at
 // scale 1, for whatever azimuth the eye may have.

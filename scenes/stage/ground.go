@@ -100,11 +100,11 @@ func (st *Stage) drawGroundShadow(sc *scene) {
 	}
 	ground := sheet{x: orient.Vec{X: 1}, y: orient.Vec{Y: 1}}
 	b := sc.open(st.ramp)
-	slab := blot{sheet: ground}
+	slab := blot{sheet: ground, close: 0.5}
 	sc.eachSlabCorner(func(p orient.Vec) { slab.cast(p, sc.light, orient.Up, 0.16) })
 	slab.wrap()
 	slab.fill(&b, colour(sc.th.Shadow, 1, 0.62*sc.th.ShadowAlpha))
-	foot := blot{sheet: ground}
+	foot := blot{sheet: ground, close: 0.9}
 	for i := range 4 {
 		a, h := corners4(i, baseA, baseH)
 		foot.cast(sc.at(a, h, baseTop), sc.light, orient.Up, 0.5)

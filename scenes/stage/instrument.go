@@ -62,26 +62,34 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 				sc.spotOn(x, y+barWide, plateThick, bar), sc.spotOn(x, y, plateThick, bar))
 		}
 	}
-	for i := range 3 * s.n {
-		e := s.edge(i)
-		if f, ok := s.outer(e); ok {
-			c := st.edgeColour(sc, s, e, f)
-			b.fringe(corner{at: e.a, c: c}, corner{at: e.b, c: c}, s.mid)
-		}
-	}
+	sc.fringeBody(&b, s)
 	b.pen.Done()
 }
 
-// edgeColour is the colour along an outer edge of face f: light where it is an
-// edge of a bar.
-func (st *Stage) edgeColour(sc *scene, s *prism, e edge, f int) tint {
-	switch {
-	case f == 4:
-		return colour(sc.th.PlateUnder, sc.shade(s.norm[f]), 1)
-	case e.f == 0 || e.f == 2 || e.g == 0 || e.g == 2:
-		return colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
-	default:
-		return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1)
+// fringeBody softens the outer edges, each in the colour of its own stretch:
+// the ends carry the bars in their corners.
+func (sc *scene) fringeBody(b *brush, s *prism) {
+	for i := range 3 * s.n {
+		e := s.edge(i)
+		f, ok := s.outer(e)
+		if !ok {
+			continue
+		}
+		bar := colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
+		dark := colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1)
+		if f == 4 {
+			bar = colour(sc.th.PlateUnder, sc.shade(s.norm[f]), 1)
+			dark = bar
+		}
+		if e.f == 0 || e.f == 2 || e.g == 0 || e.g == 2 {
+			b.fringe(corner{at: e.a, c: bar}, corner{at: e.b, c: bar}, s.mid)
+			continue
+		}
+		const k = barWide / plateWide
+		p, q := mix(e.a, e.b, k), mix(e.a, e.b, 1-k)
+		b.fringe(corner{at: e.a, c: bar}, corner{at: p, c: bar}, s.mid)
+		b.fringe(corner{at: p, c: dark}, corner{at: q, c: dark}, s.mid)
+		b.fringe(corner{at: q, c: bar}, corner{at: e.b, c: bar}, s.mid)
 	}
 }
 
@@ -161,6 +169,14 @@ func (st *Stage) drawRim(sc *scene, s *prism) {
 		s.outline(&b, sc.px(2.5), colour(sc.th.Line, 1, 1))
 		b.pen.Done()
 		return
+	}
+	for i, x := range [2]float64{plateLong, 0} {
+		if f := 1 + 2*i; s.seen[f] {
+			c := colour(sc.th.Edge, 0.8*sc.faceLight(s.norm[f]), 1)
+			for _, y := range [2]float64{barWide, plateWide - barWide} {
+				b.line(sc.tool.at(x, y, 0), sc.tool.at(x, y, plateThick), 1, c)
+			}
+		}
 	}
 	for i := range 3 * s.n {
 		e := s.edge(i)

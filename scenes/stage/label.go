@@ -42,7 +42,6 @@ func (b box) meets(c box) bool {
 }
 
 func (st *Stage) drawLabels(sc *scene) {
-	sc.boxes = 0
 	if sc.p.Reveal.Numbers {
 		if sc.hasStrike() {
 			st.drawStrikeLabel(sc)
@@ -64,9 +63,9 @@ func (st *Stage) drawStrikeLabel(sc *scene) {
 
 func (st *Stage) drawDipLabel(sc *scene) {
 	t := st.label(sc, dipLabel, sc.p.Plane)
-	mx, my := sc.lens.project(sc.swept(sc.p.Plane.Dip/2, angleSize))
+	mx, my := sc.lens.project(sc.swept(sc.p.Plane.Dip/2, sc.angleSize()))
 	tx, ty := sc.lens.project(sc.on(sc.arrowA, arrowEnd+0.6, 0))
-	lx, ly := sc.lens.project(sc.swept(0, angleSize+2))
+	lx, ly := sc.lens.project(sc.swept(0, sc.angleSize()+2))
 	st.put(sc, t, [...]anchor{{mx, my, 1, 0.3}, {mx, my, -1, 0.3}, {lx, ly, 1, 0}, {lx, ly, -1, 0}, {tx, ty, 0, 1}, {tx, ty, 1, 0.5}, {tx, ty, -1, 0.5}, {mx, my, 0, 1}})
 }
 
@@ -83,7 +82,7 @@ func (st *Stage) drawYoursLabel(sc *scene) {
 // theme or the size have changed.
 func (st *Stage) label(sc *scene, kind labelKind, p orient.Plane) *draw.Texture {
 	key := labelKey{
-		theme: sc.th.Name, size: sc.px(17) * sc.textScale(),
+		theme: sc.th.Name, size: math.Round(sc.px(17) * sc.textScale() * min(1, max(0.9, sc.p.Rect.W/(560*sc.p.Unit)))),
 		strike: int(math.Round(p.Strike.Degrees())) % 360, dip: int(math.Round(p.Dip.Degrees())),
 	}
 	b := &st.labels[kind]
@@ -152,6 +151,11 @@ func (st *Stage) put(sc *scene, t *draw.Texture, at [8]anchor) {
 
 func (st *Stage) stamp(sc *scene, t *draw.Texture, b box) {
 	sc.list.Sprite(t, b.x, b.y, 1, 1)
+	sc.take(b)
+}
+
+// take keeps a box free of further labels.
+func (sc *scene) take(b box) {
 	if sc.boxes < len(sc.placed) {
 		sc.placed[sc.boxes] = b
 		sc.boxes++
@@ -183,8 +187,8 @@ func (sc *scene) free(b box) bool {
 	}
 	if sc.hasStrike() && (sc.p.Reveal.Arrow || sc.p.Reveal.Numbers) {
 		if sc.crosses(wide, sc.on(sc.arrowA, anchorB, 0), sc.on(sc.arrowA, arrowEnd+0.5, 0)) ||
-			sc.crosses(wide, sc.swept(0, 0), sc.swept(0, angleSize+2)) ||
-			sc.crosses(wide, sc.swept(0, angleSize), sc.swept(sc.p.Plane.Dip, angleSize)) {
+			sc.crosses(wide, sc.swept(0, 0), sc.swept(0, sc.angleSize()+2)) ||
+			sc.crosses(wide, sc.swept(0, sc.angleSize()), sc.swept(sc.p.Plane.Dip, sc.angleSize())) {
 			return false
 		}
 	}

@@ -8,8 +8,12 @@ import (
 var quarters = [4]string{"N", "E", "S", "W"}
 
 // drawLetters writes the quarters outside the ring, upright. One that rock or
-// instrument would hide moves straight up until it is clear and keeps a stem.
+// instrument would hide moves straight up until it is clear and keeps a stem. Close up there
+// are none.
 func (st *Stage) drawLetters(sc *scene) {
+	if sc.p.Camera.Close > 0.2 {
+		return
+	}
 	size := sc.letter()
 	cap := draw.CapHeight(draw.Bold, size)
 	cx, cy := sc.lens.project(orient.Vec{})
@@ -26,6 +30,7 @@ func (st *Stage) drawLetters(sc *scene) {
 		if moved {
 			st.drawStem(sc, x, clear.y+clear.h+0.05*size, y)
 		}
+		sc.take(clear)
 		sc.list.Text(draw.Text{S: s, At: draw.Point{X: x, Y: clear.y + clear.h/2 + cap/2}, Size: size, Font: draw.Bold, Color: c, Align: draw.AlignCentre})
 	}
 }

@@ -55,12 +55,12 @@ func (st *Stage) prepareParts(sc *scene) {
 // partPx is the resolution of the parts at a scale: in few steps, so that
 // zooming does not bake them over and over.
 func partPx(k float64) float64 {
-	for _, px := range [...]float64{12, 18, 26, 38, 56} {
-		if px >= 1.15*k {
+	for _, px := range [...]float64{8, 12, 17, 24, 34, 48, 66} {
+		if px >= 0.95*k {
 			return px
 		}
 	}
-	return 80
+	return 90
 }
 
 var (

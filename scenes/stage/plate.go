@@ -26,7 +26,7 @@ func (st *Stage) drawToolShadow(sc *scene) {
 	t := &sc.tool
 	top := sheet{o: sc.top, x: sc.S, y: sc.D}
 	if k := dot(sc.light, sc.N); k > 0.05 {
-		s := blot{sheet: top}
+		s := blot{sheet: top, close: 0.4}
 		t.eachCorner(func(p orient.Vec) { s.cast(p, sc.light, sc.N, 0.13) })
 		s.wrap()
 		s.fill(&b, colour(sc.th.RockShadow, 1, 0.46*ease(0.05, 0.3, k)))
@@ -59,10 +59,12 @@ func (st *Stage) drawContact(sc *scene, b *brush, top sheet) {
 		in = mul(1/lean, in)
 		reach := lerp(1.2, 5, lean)
 		dark := colour(sc.th.RockShadow, 1, 0.42)
-		c0 := corner{at: t.edge[0], u: rampW - 0.5, v: 1, c: dark}
-		c1 := corner{at: t.edge[1], u: rampW - 0.5, v: 1, c: dark}
-		b.polygon(c0, c1, corner{at: add(t.edge[1], mul(reach, in)), u: 0.5, v: 1, c: dark},
-			corner{at: add(t.edge[0], mul(reach, in)), u: 0.5, v: 1, c: dark})
+		for _, k := range [3][2]float64{{0, 0.1}, {0.1, 0.9}, {0.9, 1}} { // fading at both ends
+			p, q := mix(t.edge[0], t.edge[1], k[0]), mix(t.edge[0], t.edge[1], k[1])
+			cp, cq := dark.fade(min(1, 10*k[0], 10-10*k[0])), dark.fade(min(1, 10*k[1], 10-10*k[1]))
+			b.polygon(corner{at: p, u: rampW - 0.5, v: 1, c: cp}, corner{at: q, u: rampW - 0.5, v: 1, c: cq},
+				corner{at: add(q, mul(reach, in)), u: 0.5, v: 1, c: cq}, corner{at: add(p, mul(reach, in)), u: 0.5, v: 1, c: cp})
+		}
 	}
 	line := blot{sheet: top}
 	wide := mul(0.16, orient.Unit(cross(t.fwd, sc.N)))

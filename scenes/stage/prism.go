@@ -78,6 +78,12 @@ func (s *prism) face(b *brush, f int, c tint) {
 // dim takes light from a colour and leaves its alpha.
 func (c tint) dim(k float64) tint { f := float32(k); return tint{c.r * f, c.g * f, c.b * f, c.a} }
 
+// fade makes a colour clearer.
+func (c tint) fade(k float64) tint {
+	f := float32(k)
+	return tint{c.r * f, c.g * f, c.b * f, c.a * f}
+}
+
 // edge is an edge of a prism with the two faces that meet in it.
 type edge struct {
 	a, b   orient.Vec

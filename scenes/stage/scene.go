@@ -47,6 +47,7 @@ func (sc *scene) set(l *draw.List, p Params) {
 	sc.lens = lensOf(cam.Azimuth, cam.Elevation)
 	sc.frame()
 	sc.outlines()
+	sc.boxes = 0
 }
 
 // slabTop is the middle of the top: high enough for the lowest corner to clear

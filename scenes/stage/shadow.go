@@ -22,6 +22,7 @@ type blot struct {
 	sheet sheet
 	pts   [mostShadow]flat
 	n     int
+	close float64 // corners nearer than this are one
 }
 
 // cast adds the shadow of p on the sheet with the normal n, fading over soft
@@ -58,6 +59,23 @@ func (b *blot) wrap() {
 		push(p[i], floor)
 	}
 	b.n = copy(b.pts[:], hull[:max(0, k-1)])
+	b.thin()
+}
+
+// thin drops corners so close to the one before that they would only make the
+// edge of a shadow fold over itself.
+func (b *blot) thin() {
+	n := 0
+	for i := range b.n {
+		p := b.pts[i]
+		if n > 0 && b.n > 4 && length2(p.x-b.pts[n-1].x, p.y-b.pts[n-1].y) < b.close {
+			b.pts[n-1].soft = max(p.soft, b.pts[n-1].soft)
+			continue
+		}
+		b.pts[n] = p
+		n++
+	}
+	b.n = n
 }
 
 func turn(o, a, b flat) float64 { return (a.x-o.x)*(b.y-o.y) - (a.y-o.y)*(b.x-o.x) }
@@ -94,7 +112,7 @@ func (b *blot) fill(br *brush, c tint) {
 		in[i] = corner{at: b.sheet.at(flat{x: p.x - nx*wi, y: p.y - ny*wi}), u: rampW - 0.5, v: 1, c: c}
 		out[i] = corner{at: b.sheet.at(flat{x: p.x + nx*w, y: p.y + ny*w}), u: 0.5, v: 1, c: c}
 	}
-	br.polygonN(in[:b.n])
+	br.polygon(in[:b.n]...)
 	for i := range b.n {
 		j := (i + 1) % b.n
 		br.polygon(in[i], in[j], out[j], out[i])
@@ -134,11 +152,4 @@ func (b *blot) depth() float64 {
 		return 0
 	}
 	return max(0, area/around)
-}
-
-// polygonN paints a convex polygon with any number of corners as a fan.
-func (b *brush) polygonN(cs []corner) {
-	for i := 2; i < len(cs); i++ {
-		b.polygon(cs[0], cs[i-1], cs[i])
-	}
 }

@@ -103,6 +103,22 @@ func (st *Stage) drawSlab(sc *scene) {
 	}
 	st.drawTop(sc, &b)
 	b.pen.Done()
+	if sc.th.Flat {
+		st.outlineSlab(sc)
+	}
+}
+
+// outlineSlab draws the edges of the slab that are seen, for flat themes.
+func (st *Stage) outlineSlab(sc *scene) {
+	s := prism{n: 4}
+	for i := range 4 {
+		a, b := corners4(i, rock.HalfA, rock.HalfB)
+		s.p[i], s.q[i] = sc.on(a, b, -rock.Thick), sc.on(a, b, 0)
+	}
+	s.prepare(&sc.lens)
+	b := sc.open(st.lines)
+	s.outline(&b, sc.px(2.5), colour(sc.th.Line, 1, 1))
+	b.pen.Done()
 }
 
 func (st *Stage) drawSide(sc *scene, b *brush, side rock.Side) {

@@ -77,7 +77,6 @@ func (st *Stage) Draw(l *draw.List, p Params) {
 		st.drawShoe(sc)
 	}
 	st.drawExplained(sc)
-	st.drawLetters(sc)
 }
 
 // InstrumentBounds is the box around the instrument in the last picture.

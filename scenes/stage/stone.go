@@ -40,7 +40,7 @@ func paletteOf(t *theme.Theme) rock.Palette {
 }
 
 // resolutions of the rock in pixels per cm; coarse is for small or slow screens.
-var resolutions = [...]float64{14, 20, 26, 36}
+var resolutions = [...]float64{12, 20, 26}
 
 // resolution is the coarsest one that is still sharp at the usual scale.
 func resolution(k float64, coarse bool) float64 {
@@ -48,7 +48,7 @@ func resolution(k float64, coarse bool) float64 {
 		return resolutions[0]
 	}
 	for _, r := range resolutions {
-		if r >= 1.2*k {
+		if r >= k {
 			return r
 		}
 	}

@@ -7,7 +7,7 @@ type noise uint64
 
 // at returns a value in [0, 1) for a pair of integers.
 func (n noise) at(x, y int) float64 {
-	return float64(mix(uint64(n)^mix(uint64(int64(x))*0x9e3779b97f4a7c15^uint64(int64(y))*0xd1b54a32d192ed03))>>40) / (1 << 24)
+	return float64(mix(uint64(n)+uint64(int64(x))*0x9e3779b97f4a7c15+uint64(int64(y))*0xd1b54a32d192ed03)>>40) / (1 << 24)
 }
 
 // with returns an independent source.

@@ -35,14 +35,15 @@ func (s *Stone) surface(a, b float64, x, y int, p *Palette) (float64, Tone) {
 		return 0, p.Top
 	}
 	n := s.seed
-	lost, drop := s.flaked(a, b)
+	f := s.flaked(a, b)
 	bevel := s.bevel(a, b)
 	cross, along := parting(a, b)
 	lin := n.with(11).cloud(along*0.16, cross*2.3, 3)
-	z := s.ripple(a, b)*(1-0.6*float64(min(lost, 1))) + 0.012*lin
-	z += 0.020*n.with(12).cloud(a*1.4, b*1.4, 3) + 0.010*float64(lost)*n.with(13).cloud(a*3.5, b*3.5, 2)
-	z -= drop + 0.55*bevel
-	return z, s.albedo(a, b, x, y, lost, lin, bevel, p)
+	rough := float64(f.lost)
+	z := s.ripple(a, b)*(1-0.7*min(rough, 1)) + 0.012*lin
+	z += 0.020*n.with(12).cloud(a*1.4, b*1.4, 3) + 0.022*rough*n.with(13).cloud(a*3.5, b*3.5, 2)
+	z -= f.drop + 0.55*bevel
+	return z, s.albedo(a, b, x, y, f, lin, bevel, p)
 }
 
 // parting turns (a, b) into distances across and along the current that laid
@@ -61,28 +62,36 @@ func (s *Stone) ripple(a, b float64) float64 {
 	f := phase - math.Floor(phase)
 	// The lee side is the steeper one.
 	crest := step(0, 0.64, f) - step(0.64, 1, f)
-	return 0.026 * worn * crest
+	return 0.032 * worn * crest
 }
 
-// flaked says how many laminae have come off at a point and how deep it lies.
-func (s *Stone) flaked(a, b float64) (lost int, drop float64) {
+// flake is what the rim has lost at a point: how many laminae, how deep it now
+// lies, and how much the step above it keeps off the light, in [0, 1].
+type flake struct {
+	lost int
+	drop float64
+	dark float64
+}
+
+func (s *Stone) flaked(a, b float64) flake {
 	n := s.seed.with(31)
-	wa, wb := 0.16*n.cloud(a*1.1, b*1.1, 3), 0.16*n.with(1).cloud(a*1.1, b*1.1, 3)
+	var f flake
+	wa, wb := 0.7*n.cloud(a*0.6, b*0.6, 3), 0.7*n.with(1).cloud(a*0.6, b*0.6, 3)
 	for _, side := range Sides {
 		t, d := side.along(a+wa, b+wb)
 		if d > 6 {
 			continue
 		}
 		first, second := s.scarp(side, t)
-		switch {
-		case d < second:
-			lost = max(lost, 2)
-		case d < first:
-			lost = max(lost, 1)
+		for i, edge := range [2]float64{first, second} {
+			if d < edge {
+				f.lost = max(f.lost, i+1)
+				f.dark = max(f.dark, 1-step(0, 0.32, edge-d))
+			}
 		}
-		drop = max(drop, 0.055*step(first+0.03, first-0.03, d)+0.06*step(second+0.03, second-0.03, d))
+		f.drop = max(f.drop, 0.07*step(first+0.025, first-0.025, d)+0.07*step(second+0.025, second-0.025, d))
 	}
-	return lost, drop
+	return f
 }
 
 // bevel is how far below the worn rim a point lies.
@@ -98,20 +107,22 @@ func (s *Stone) bevel(a, b float64) float64 {
 }
 
 // albedo is the colour of the top under even light.
-func (s *Stone) albedo(a, b float64, x, y, lost int, lin, bevel float64, p *Palette) Tone {
+func (s *Stone) albedo(a, b float64, x, y int, f flake, lin, bevel float64, p *Palette) Tone {
 	n := s.seed
 	c := p.Top
-	if lost > 0 {
-		q := s.beds[min(lost, len(s.beds)-1)].tone
-		c = p.Top.blend(p.Mid, 0.22+0.10*float64(lost)).blend(p.Hi, 0.35*q)
+	switch f.lost {
+	case 1:
+		c = c.blend(p.Mid, 0.42).blend(p.Cool, 0.08)
+	case 2:
+		c = c.blend(p.Lo, 0.20).blend(p.Stain, 0.22)
 	}
 	c = c.blend(p.Stain, 0.16*step(0.02, 0.22, n.with(51).cloud(a*0.10+7, b*0.08+3, 3)))
-	c = c.blend(p.Cool, 0.10*step(0.04, 0.24, n.with(52).cloud(a*0.13, b*0.12, 3)))
+	c = c.blend(p.Cool, 0.12*step(0.02, 0.22, n.with(52).cloud(a*0.13, b*0.12, 3)))
 	if bevel > 0 {
-		c = c.blend(p.Hi, 0.35)
+		c = c.blend(p.Mid, 0.30)
 	}
-	k := 1 + 0.05*n.with(53).cloud(a*0.33, b*0.33, 3) + 0.085*lin + 0.05*n.with(54).cloud(a*2.6, b*2.6, 2)
-	k += s.grain(x, y)
+	k := 1 + 0.06*n.with(53).cloud(a*0.33, b*0.33, 3) + 0.10*lin + 0.06*n.with(54).cloud(a*2.6, b*2.6, 2)
+	k += (1+0.5*float64(f.lost))*s.grain(x, y) - 0.16*f.dark
 	return Tone{c.R * k, c.G * k, c.B * k}
 }
 
