@@ -113,6 +113,7 @@ func (b *Bench) turnOver() {
 		to = sim.OnEdge
 	}
 	b.do(sim.Command{Kind: sim.Place, Seat: to})
+	b.focus = idInstrument
 	b.view.follow(b, b.set.Calm)
 }
 

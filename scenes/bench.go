@@ -72,6 +72,7 @@ type Bench struct {
 	page    int // of the panel
 	knob    int // the stepper in reach where there is room for one only
 	focus   describe.ID
+	keyed   bool // the focus came by the keyboard and must be seen
 	step    Step
 	view    view
 	held    held

@@ -102,10 +102,15 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 	y := c.Y + c.R + 6*m.lay.Unit
 	r := draw.Rect{X: c.X - w/2, Y: y, W: w, H: 21 * t}
 	m.add(columnZone, widget{text: words[0], look: plain, size: size, bold: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
-	lines := draw.Wrap(draw.Regular, size, w, words[1])
-	r.Y += 21 * t
-	m.add(columnZone, widget{text: lines[0], look: plain, size: size, soft: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
 	m.add(columnZone, insetNode(id, words, c))
+	if m.lay.Caps < 2 {
+		return
+	}
+	lines := draw.Wrap(draw.Regular, size, w, words[1])
+	lines = lines[:min(len(lines), 2)]
+	r.Y += 21 * t
+	r.H *= float64(len(lines))
+	m.add(columnZone, widget{text: joinLines(lines), look: plain, size: size, soft: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
 }
 
 // notebook is the label and the field; it returns where the echo begins.
@@ -233,7 +238,7 @@ func (m *maker) marks() [][2]string {
 		out = append(out, [2]string{"Strike line", word(v.StrikeRight, v.LineError)})
 	}
 	out = append(out, [2]string{"Dip", word(v.DipRight, v.DipError)})
-	if v.StrikeAsked {
+	if v.StrikeAsked && !v.EndAsked {
 		out = append(out, [2]string{"Side it falls to", side(v.SideRight)})
 	}
 	if v.EndAsked {
@@ -259,7 +264,11 @@ func (m *maker) buttonWidgets() [2]widget {
 		second = "Hide answer"
 	}
 	mk := func(id describe.ID, s string, l look) widget {
-		return widget{id: id, role: describe.Button, name: s, text: s, look: l, size: buttonSize * m.lay.Text,
+		size := buttonSize * m.lay.Text
+		if m.lay.W < 1024*m.lay.Unit {
+			size = noteSize * m.lay.Text
+		}
+		return widget{id: id, role: describe.Button, name: s, text: s, look: l, size: size,
 			bold: true, align: draw.AlignCentre, focus: true}
 	}
 	a := mk(idPrimary, first, filled)
@@ -270,17 +279,24 @@ func (m *maker) buttonWidgets() [2]widget {
 // buttonRows is 1 where both buttons fit side by side.
 func (m *maker) buttonRows() int {
 	for _, w := range m.buttonWidgets() {
-		if m.width(w)+16*m.lay.Unit > (m.lay.Inner.W-12*m.lay.Unit)/2 {
+		if m.width(w)+12*m.lay.Unit > (m.lay.Inner.W-m.buttonGap())/2 {
 			return 2
 		}
 	}
 	return 1
 }
 
+func (m *maker) buttonGap() float64 {
+	if m.lay.W < 1024*m.lay.Unit {
+		return 8 * m.lay.Unit
+	}
+	return 12 * m.lay.Unit
+}
+
 func (m *maker) buttons() {
 	u, in := m.lay.Unit, m.lay.Inner
 	h := 44 * m.lay.control()
-	gap := 12 * u
+	gap := m.buttonGap()
 	w := (in.W - gap) / 2
 	rows := m.buttonRows()
 	for i, b := range m.buttonWidgets() {

@@ -109,7 +109,7 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintReadStrike:
 		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", "just type"
 	case hintTurn:
-		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", "T turns the plate"
+		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", "Enter turns the plate"
 	case hintArm:
 		return "Swing the edge straight down the dip, then turn the arm until its bubble lies between the marks.", "← → swing, ↑ ↓ arm"
 	case hintReadDip:
@@ -119,9 +119,9 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintRecord:
 		return "The reading is complete: record it.", "Enter records"
 	case hintRight:
-		return "Look at the water line and the arrow if you like, or go on to the next plane.", "Enter goes on"
+		return "The buttons under the rock show the true plane; or go on to the next one.", "Enter goes on"
 	case hintWrong:
-		return "Look at the true plane below the rock, or measure again.", "Enter goes on"
+		return "The buttons under the rock show the true plane; look, and measure again.", "Enter goes on"
 	case hintShown:
 		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", "Enter goes on"
 	case hintPanel:

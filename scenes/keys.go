@@ -56,7 +56,7 @@ func (b *Bench) pressRune(p input.Press) {
 		b.overlayKey(r)
 	case b.focus == idNotebook:
 		b.typed(r)
-	case unicode.IsDigit(r):
+	case unicode.IsDigit(r), b.opensQuadrant(unicode.ToLower(r)):
 		b.typed(r)
 	default:
 		b.shortCut(unicode.ToLower(r))
@@ -88,6 +88,11 @@ func (b *Bench) shortCut(r rune) {
 	case 'n':
 		b.focus = idNotebook
 	}
+}
+
+// opensQuadrant says that a letter begins a bearing rather than a short cut.
+func (b *Bench) opensQuadrant(r rune) bool {
+	return b.set.Notation == orient.Quadrant && (r == 'n' || r == 's')
 }
 
 func (b *Bench) lean(a orient.Angle) {
@@ -235,6 +240,7 @@ func (b *Bench) moveFocus(back bool) {
 	if len(order) == 0 {
 		return
 	}
+	b.keyed = true
 	at := -1
 	for i, n := range order {
 		if n.ID == b.focus {
@@ -302,7 +308,7 @@ func (b *Bench) pointer(p input.Pointer) {
 }
 
 func (b *Bench) pointerDown(p input.Pointer) {
-	b.notice = ""
+	b.notice, b.keyed = "", false
 	b.view.hurry()
 	if n := b.screen.hit(p.X, p.Y, p.Touch); n != nil {
 		if n.Focusable {

@@ -38,6 +38,7 @@ type layout struct {
 	Round, Dial circle // no radius: not shown
 	BesideCap   bool   // the words of the first inset stand to its right
 	TwoCaps     bool   // the insets stand side by side, a caption under each
+	Caps        int    // lines of such a caption
 	Notes       float64
 	Buttons     float64 // top of the buttons
 }
@@ -149,12 +150,17 @@ func (l *layout) insets(f frameOf) {
 		return
 	}
 	l.TwoCaps = true
-	d := floor4(min((in.W-gap)/2, max(room-2*21*t-30*u, 56*u)))
+	l.Caps = 3
+	if room-3*21*t-30*u < 72*u {
+		l.Caps = 1
+	}
+	caps := float64(l.Caps) * 21 * t
+	d := floor4(min((in.W-gap)/2, max(room-caps-30*u, 56*u)))
 	if f.Judged {
 		d = floor4(min(d, 128*u))
 	}
 	l.pair(in.X, in.Y, in.W, d)
-	l.Notes = in.Y + d + 6*u + 2*21*t + 12*u
+	l.Notes = in.Y + d + 6*u + caps + 12*u
 }
 
 func (l *layout) pair(x, y, w, d float64) {
@@ -172,7 +178,7 @@ func (l *layout) phone(f frameOf) {
 	l.Bar = draw.Rect{Y: f.H - bar, W: f.W, H: bar}
 	l.Buttons = f.H - bar - m - l.buttonsHeight(f)
 	notes := l.notesHeight(f)
-	free := l.Buttons - title - strip - notes - 2*21*t - 40*u
+	free := l.Buttons - title - strip - notes - 3*21*t - 40*u
 	d := floor4(min((f.W-56*u)/2, max(.36*free, 72*u)))
 	if f.Judged {
 		d = floor4(min(d, 96*u))
@@ -187,7 +193,7 @@ func (l *layout) phone(f frameOf) {
 	l.Sheet = draw.Rect{W: f.W, H: f.H - bar}
 	l.Column = draw.Rect{Y: y, W: f.W, H: l.Bar.Y - y}
 	l.Inner = draw.Rect{X: m, Y: y + 12*u, W: f.W - 2*m, H: l.Column.H - 24*u}
-	l.TwoCaps = true
+	l.TwoCaps, l.Caps = true, 3
 	l.pair(m, l.Inner.Y, l.Inner.W, d)
-	l.Notes = l.Inner.Y + d + 6*u + 2*21*t + 8*u
+	l.Notes = l.Inner.Y + d + 6*u + 3*21*t + 8*u
 }

@@ -133,7 +133,9 @@ func joinLines(lines []string) string {
 }
 
 // apart says that the title has a row of its own above the rock.
-func (m *maker) apart() bool { return m.lay.Phone || m.lay.Text > 1.3*m.lay.Unit }
+func (m *maker) apart() bool {
+	return m.lay.Phone || m.lay.W < 1024*m.lay.Unit || m.lay.Text > 1.3*m.lay.Unit
+}
 
 // headerHeight is the height of that row.
 func (m *maker) headerHeight() float64 {

@@ -185,6 +185,9 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 func (s *screen) rock(b *Bench, l *draw.List) {
 	l.Region(s.lay.Scene)
 	b.stage.Draw(l, b.stageParams())
+	if b.keyed && b.focus == idInstrument {
+		s.frame(b, l)
+	}
 	s.sprite(l, menuZone)
 	if s.lay.Title.H == 0 {
 		s.sprite(l, titleZone)
@@ -194,6 +197,31 @@ func (s *screen) rock(b *Bench, l *draw.List) {
 	}
 	l.Region(s.lay.Strip)
 	s.sprite(l, stripZone)
+}
+
+// frame is the mark of the focus round the rock.
+func (s *screen) frame(b *Bench, l *draw.List) {
+	u, r := s.lay.Unit, s.lay.Scene
+	w := 2 * u
+	th := theme.Of(b.set.Theme)
+	if th.Flat {
+		w = 3 * u
+	}
+	r = grow(r, -4*u)
+	p := l.Open(nil)
+	for _, q := range [...]draw.Rect{
+		{X: r.X, Y: r.Y, W: r.W, H: w}, {X: r.X, Y: r.Y + r.H - w, W: r.W, H: w},
+		{X: r.X, Y: r.Y, W: w, H: r.H}, {X: r.X + r.W - w, Y: r.Y, W: w, H: r.H},
+	} {
+		p.Quad(corner(&p, q.X, q.Y, th.Ink), corner(&p, q.X+q.W, q.Y, th.Ink),
+			corner(&p, q.X+q.W, q.Y+q.H, th.Ink), corner(&p, q.X, q.Y+q.H, th.Ink))
+	}
+	p.Done()
+}
+
+func corner(p *draw.Pen, x, y float64, c draw.Color) uint16 {
+	return p.Vertex(draw.Vertex{X: float32(x), Y: float32(y),
+		R: float32(c.R) / 255, G: float32(c.G) / 255, B: float32(c.B) / 255, A: 1})
 }
 
 func (s *screen) sprite(l *draw.List, z zoneName) {
