@@ -7,6 +7,8 @@ import (
 	"strings"
 
 	"cuesta/orient"
+	"cuesta/quiz"
+	"cuesta/quiz/mistake"
 	"cuesta/scenes/session"
 	"cuesta/sim"
 )
@@ -150,10 +152,21 @@ func (b *Bench) note(text string) Reply {
 	entry, _ := orient.Parse(text, b.ses.Options().Notation)
 	v, err := b.ses.Note(text)
 	if err != nil {
-		return b.refuse(sentence(err.Error()))
+		return b.refuseNote(err)
 	}
 	r := b.say(entry.Understood() + " " + v.Said + " Type new for the next plane.")
 	r.Verdict = &v
+	return r
+}
+
+// refuseNote says why an answer is no plane; where the reason is probable it
+// comes as a verdict too.
+func (b *Bench) refuseNote(err error) Reply {
+	r := b.refuse(sentence(err.Error()))
+	var refused *session.Refused
+	if errors.As(err, &refused) && refused.Hint != nil {
+		r.Verdict = &quiz.Verdict{Of: 1, Mistakes: []mistake.Finding{*refused.Hint}, Said: r.Said}
+	}
 	return r
 }
 
