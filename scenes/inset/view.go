@@ -23,12 +23,6 @@ func (v view) part(origin draw.Point, a orient.Angle) view {
 	return view{v.centre, turned(d, -a), v.k, v.turn + a}
 }
 
-// to maps a point of the frame to the screen.
-func (v view) to(p draw.Point) draw.Point {
-	q := turned(draw.Point{X: p.X - v.focus.X, Y: p.Y - v.focus.Y}, v.turn)
-	return draw.Point{X: v.centre.X + v.k*q.X, Y: v.centre.Y + v.k*q.Y}
-}
-
 // from maps a point of the screen to the frame.
 func (v view) from(p draw.Point) draw.Point {
 	q := turned(draw.Point{X: (p.X - v.centre.X) / v.k, Y: (p.Y - v.centre.Y) / v.k}, -v.turn)

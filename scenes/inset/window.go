@@ -8,8 +8,9 @@ import (
 	"cuesta/scenes/theme"
 )
 
-// sides is the number of corners of a round window: on one of radius 500 px
-// they leave the circle by less than a fifth of a pixel, under the rim.
+// sides is the number of corners of a large round window. A small one has half
+// of them. Up to a radius of 500 px they leave the circle by less than a fifth
+// of a pixel, under the rim.
 const sides = 120
 
 var circle = func() (c [sides]draw.Point) {
@@ -35,6 +36,14 @@ func windowOf(th *theme.Theme, c draw.Point, r, unit float64) window {
 	return window{c, r - w/2, w}
 }
 
+// step is how many corners of the circle make one side of the window.
+func (w window) step() int {
+	if w.r < 140 {
+		return 2
+	}
+	return 1
+}
+
 // corner is a corner of a clipped window: its place on the screen and in the
 // texture.
 type corner struct{ x, y, u, v float64 }
@@ -50,7 +59,7 @@ func (k *corners) add(c corner) { k.c[k.n] = c; k.n++ }
 // show adds the part of a texture that is seen through the window.
 func (w window) show(l *draw.List, t *draw.Texture, v view) {
 	var a, b corners
-	for i := range circle {
+	for i := 0; i < sides; i += w.step() {
 		p := draw.Point{X: w.centre.X + w.r*circle[i].X, Y: w.centre.Y + w.r*circle[i].Y}
 		tu, tv := figure.UV(t, v.from(p))
 		a.add(corner{p.X, p.Y, tu, tv})
