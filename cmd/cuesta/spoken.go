@@ -75,7 +75,7 @@ func (s *speaker) run() error {
 	if err != nil {
 		return err
 	}
-	bench := spoken.NewBench(ses, nil)
+	bench := spoken.NewBench(ses, picture)
 	s.welcome(bench)
 	in, stop := untilInterrupt(s.in)
 	defer stop()
