@@ -162,3 +162,58 @@ func TestMistakesAreToldOnTheBench(t *testing.T) {
 func TestMistakesAreToldOnPaper(t *testing.T) {
 	measure(t, func(p plan) bool { return p.paper }, (*student).paper)
 }
+
+func TestCarefulStudentsAreHardlyAccused(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 3))
+	const n = 3000
+	var right, strike, accused int
+	for i := range n {
+		st := styles[i%len(styles)]
+		s := careful(r, st.notation, st.letters)
+		e, _ := s.write()
+		v := quiz.Judge(s.bench(e))
+		if v.Right {
+			right++
+		}
+		if v.StrikeRight {
+			strike++
+		}
+		if len(v.Mistakes) > 0 {
+			accused++
+		}
+	}
+	t.Logf("of %d careful answers: right %d, strike right %d, accused %d", n, right, strike, accused)
+	// A normal spread of 1° stays within 2° in 95.4 of 100, and some more with
+	// the room left for levelling; rounding to whole degrees takes a little.
+	if got, want := right, n*94/100; got < want {
+		t.Errorf("right %d, want at least %d", got, want)
+	}
+	if got, want := accused, n*3/1000; got > want {
+		t.Errorf("accused %d, want at most %d", got, want)
+	}
+}
+
+// An answer out of the air lies near one of the twenty or so predictions more
+// often than one would think; most are left unexplained all the same.
+func TestWildAnswersAreMostlyLeftUnexplained(t *testing.T) {
+	r := rand.New(rand.NewPCG(4, 4))
+	const n = 3000
+	var paper, bench int
+	for range n {
+		s := careful(r, orient.AzimuthDip, false)
+		e := orient.Entry{HasStrike: true, Plane: quiz.DefaultMix.Plane(r)}
+		if len(quiz.Judge(s.paper(e)).Mistakes) > 0 {
+			paper++
+		}
+		if len(quiz.Judge(s.bench(e)).Mistakes) > 0 {
+			bench++
+		}
+	}
+	t.Logf("of %d answers out of the air: accused %d on paper, %d on the bench", n, paper, bench)
+	if got, want := paper, n/2; got > want {
+		t.Errorf("on paper %d accused, want at most %d", got, want)
+	}
+	if got, want := bench, n/3; got > want {
+		t.Errorf("on the bench %d accused, want at most %d", got, want)
+	}
+}

@@ -17,7 +17,7 @@ const (
 	priorDipDigits   = 0.01
 	priorDipSlip     = 0.03
 	priorDipSlipSeen = 0.01
-	priorDipAnything = 0.02
+	priorDipAnything = 0.04
 )
 
 // dipClaims are all ways in which the dip of the answer may have come about.

@@ -30,5 +30,5 @@ func (e Evidence) said(k Kind, with []Kind) string {
 		whats = append(whats, "or "+r.what(n))
 		advice = append(advice, r.advice())
 	}
-	return strings.Join(whats, ", ") + "; the answer alone does not tell. " + strings.Join(advice, " ")
+	return strings.Join(whats, ", ") + "; this answer does not tell which. " + strings.Join(advice, " ")
 }

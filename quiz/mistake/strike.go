@@ -18,12 +18,12 @@ const (
 	priorLetters     = 0.05
 	priorNotSet      = 0.06
 	priorWrongSign   = 0.03
-	priorTwice       = 0.02
+	priorTwice       = 0.03
 	priorLevel       = 0.06
 	priorDigits      = 0.015
 	priorSlip        = 0.06 // a nameless slip: on paper, where the instrument was not seen
 	priorSlipSeen    = 0.02 // and with a reading, which shows what the instrument did
-	priorAnything    = 0.02
+	priorAnything    = 0.04
 	priorStale       = 0.10 // that the answer does not come from the last reading
 	priorAsRead      = 0.70 // with a reading: the number written as it stands
 	priorConverted   = 0.35 // turned to the right-hand end by a student at the other one
