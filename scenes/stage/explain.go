@@ -170,6 +170,9 @@ const arcSteps = 10
 func (st *Stage) drawAngle(sc *scene) {
 	dip := sc.p.Plane.Dip
 	veil := colour(sc.th.WaterCase, 1, 0.5)
+	if sc.p.Reveal.Hand {
+		veil = colour(sc.th.WaterCase, 1, 0.15)
+	}
 	b := sc.open(nil)
 	v := corner{at: sc.swept(0, 0), c: veil}
 	at := func(i int) orient.Vec { return sc.swept(dip*orient.Angle(i)/arcSteps, sc.angleSize()) }

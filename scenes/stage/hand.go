@@ -10,7 +10,7 @@ import (
 // The hand is drawn in a frame of its own, in cm: x to the right, y down
 // (towards the wrist), the back of a right hand with the fingers up, so that
 // the thumb points left.
-var handBox = draw.Rect{X: -8.2, Y: -10.2, W: 13, H: 17.4}
+var handBox = draw.Rect{X: -8.6, Y: -10.2, W: 13.4, H: 17.4}
 
 // finger is a straight digit from its root to its tip.
 type finger struct{ x0, y0, x1, y1, wide float64 }
@@ -28,8 +28,7 @@ func handTexture(th *theme.Theme, px float64) *draw.Texture {
 }
 
 func drawHandShape(l *draw.List, th *theme.Theme) {
-	skin, line := th.WaterCase, th.WaterInk
-	skin.A = 240
+	skin, line := handColours(th)
 	const rim = 0.34
 	layer := func(c draw.Color, grow float64) {
 		pen := func(p draw.Path, w float64) {
@@ -49,8 +48,16 @@ func drawHandShape(l *draw.List, th *theme.Theme) {
 	for _, f := range fingers {
 		creases(l, f, line)
 	}
-	nail(l, -6.65, 1.0, 1.0, 0.62, line)
-	cuff(l, th)
+	nail(l, -7.1, 1.5, 0.95, 0.62, line)
+	cuff(l, line)
+}
+
+// handColours are paper and ink: a light hand wherever the theme allows one.
+func handColours(th *theme.Theme) (skin, line draw.Color) {
+	if th.Dark && !th.Flat {
+		return th.Edge, th.WaterCase
+	}
+	return th.WaterCase, th.WaterInk
 }
 
 func opaque(c draw.Color) draw.Color { c.A = 255; return c }
@@ -72,8 +79,8 @@ func palm() draw.Path {
 // thumb runs along the strike: straight out from the palm.
 func thumb() draw.Path {
 	var p draw.Path
-	p.MoveTo(-2.2, 3.3)
-	p.CubeTo(-3.4, 2.9, -4.2, 1.5, -6.7, 1.0)
+	p.MoveTo(-1.9, 3.6)
+	p.CubeTo(-3.2, 3.3, -4.3, 1.75, -7.0, 1.5)
 	return p
 }
 
@@ -97,8 +104,8 @@ func nail(l *draw.List, x, y, w, h float64, c draw.Color) {
 }
 
 // cuff closes the wrist.
-func cuff(l *draw.List, th *theme.Theme) {
-	l.Fill(draw.RoundBox(draw.Rect{X: -2.55, Y: 5.7, W: 5.1, H: 1.35}, 0.3), opaque(th.WaterInk))
+func cuff(l *draw.List, c draw.Color) {
+	l.Fill(draw.RoundBox(draw.Rect{X: -2.55, Y: 5.7, W: 5.1, H: 1.35}, 0.3), opaque(c))
 }
 
 // Where the hand lies: the root of the fingers, and its size.
@@ -110,7 +117,7 @@ const (
 // drawHand lays the hand on the rock with the fingers straight down the dip:
 // the thumb of a right hand then points along the strike.
 func (st *Stage) drawHand(sc *scene) {
-	key := handKey{sc.th.Name, st.parts.key.px}
+	key := handKey{sc.th.Name, st.kit.px}
 	if st.hand.texture == nil || st.hand.key != key {
 		st.hand.key, st.hand.texture = key, handTexture(sc.th, key.px*handSize)
 	}

@@ -109,35 +109,35 @@ func (sc *scene) faceLight(n orient.Vec) float64 {
 // to depth, and the moving parts on it.
 func (st *Stage) drawFace(sc *scene, n orient.Vec) {
 	k := sc.faceLight(n)
-	t := st.parts.face
+	t := st.face(sc)
 	b := sc.openCut(t)
 	const nx, ny = 5, 3
 	for i := range nx {
 		for j := range ny {
 			x0, x1 := plateLong*float64(i)/nx, plateLong*float64(i+1)/nx
 			y0, y1 := plateWide*float64(j)/ny, plateWide*float64(j+1)/ny
-			b.polygon(st.faceCorner(sc, x0, y0, k), st.faceCorner(sc, x1, y0, k),
-				st.faceCorner(sc, x1, y1, k), st.faceCorner(sc, x0, y1, k))
+			b.polygon(st.faceCorner(sc, t, x0, y0, k), st.faceCorner(sc, t, x1, y0, k),
+				st.faceCorner(sc, t, x1, y1, k), st.faceCorner(sc, t, x0, y1, k))
 		}
 	}
 	b.pen.Done()
 	st.drawMoving(sc, k)
 }
 
-func (st *Stage) faceCorner(sc *scene, x, y, k float64) corner {
-	d := 0.5 / st.parts.key.px // half a pixel within, where the texture is whole
-	u, v := figure.UV(st.parts.face, draw.Point{X: max(d, min(plateLong-d, x)), Y: max(d, min(plateWide-d, y))})
+func (st *Stage) faceCorner(sc *scene, t *draw.Texture, x, y, k float64) corner {
+	d := 0.5 / st.kit.px // half a pixel within, where the texture is whole
+	u, v := figure.UV(t, draw.Point{X: max(d, min(plateLong-d, x)), Y: max(d, min(plateWide-d, y))})
 	return corner{at: sc.tool.face(x, y), u: u, v: v, c: grey(k)}
 }
 
 // drawMoving paints circle, needle, bubbles and arm as they stand.
 func (st *Stage) drawMoving(sc *scene, k float64) {
-	o, p := &sc.p.Observation, &st.parts
+	o, p := &sc.p.Observation, st.kit
 	st.part(sc, p.dial, mount{figure.DialCentre, o.Dial.Ring, about(figure.DialRadius)}, k)
 	if !sc.th.Flat {
 		st.part(sc, p.needleShadow, mount{shifted(figure.DialCentre, 0.05), o.Dial.Needle, needleBox}, k)
 	}
-	st.part(sc, p.needle, mount{figure.DialCentre, o.Dial.Needle, needleReach}, k)
+	st.part(sc, st.needle(sc), mount{figure.DialCentre, o.Dial.Needle, needleReach}, k)
 	bubble := draw.Point{
 		X: figure.RoundCentre.X + figure.RoundRing*o.Round.Forward,
 		Y: figure.RoundCentre.Y + figure.RoundRing*o.Round.Right,

@@ -8,40 +8,38 @@ import (
 	"cuesta/sim"
 )
 
-// partsKey is what the baked parts of the instrument depend on.
-type partsKey struct {
-	theme   theme.Name
-	px      float64
-	upright figure.Upright
-	muted   bool
-}
-
-// parts are the baked parts of the instrument.
-type parts struct {
-	key                     partsKey
-	face, dial, needle      *draw.Texture
-	needleShadow            *draw.Texture
+// kit is the baked parts of the instrument for one theme at one resolution.
+// Face and needle come in two kinds, which are baked when first asked for.
+type kit struct {
+	theme                   *theme.Theme
+	px                      float64
+	faces                   [2]*draw.Texture // by figure.Upright
+	needles                 [2]*draw.Texture // plain and muted
+	dial, needleShadow      *draw.Texture
 	roundBubble, roundMarks *draw.Texture
 	arm, armShadow          *draw.Texture
 	tubeBubble, tubeMarks   *draw.Texture
 }
 
-// prepareParts bakes the parts anew when theme, size, seated edge or the
-// muting of the needle have changed.
-func (st *Stage) prepareParts(sc *scene) {
-	key := partsKey{theme: sc.th.Name, px: partPx(sc.lens.scale), muted: sc.p.MuteNeedle}
-	if sc.p.Pose.Seated == sim.RightSide {
-		key.upright = figure.OnRight
+// prepareKit picks the parts for the whole bench or, once the eye draws near,
+// for the close view, and bakes them anew when theme or size have changed.
+// Orbiting changes neither.
+func (st *Stage) prepareKit(sc *scene) {
+	k := min(sc.p.Rect.W/47, sc.p.Rect.H/41)
+	st.kit = &st.kits[0]
+	if sc.p.Camera.Close > 0 {
+		st.kit, k = &st.kits[1], 2.7*k
 	}
-	if st.parts.face != nil && st.parts.key == key {
-		return
+	if px := partPx(k); st.kit.theme != sc.th || st.kit.px != px {
+		*st.kit = bakeKit(sc.th, px)
 	}
-	th, px := sc.th, key.px
-	st.parts = parts{
-		key:          key,
-		face:         figure.FaceTexture(th, px, key.upright),
+}
+
+func bakeKit(th *theme.Theme, px float64) kit {
+	return kit{
+		theme:        th,
+		px:           px,
 		dial:         figure.DialTexture(th, px),
-		needle:       figure.NeedleTexture(th, px, key.muted),
 		needleShadow: figure.Bake(needleBox, px, func(l *draw.List) { figure.NeedleShadow(l, th) }),
 		roundBubble:  figure.RoundBubbleTexture(th, px),
 		roundMarks:   figure.RoundMarksTexture(th, px),
@@ -52,8 +50,32 @@ func (st *Stage) prepareParts(sc *scene) {
 	}
 }
 
-// partPx is the resolution of the parts at a scale: in few steps, so that
-// zooming does not bake them over and over.
+// face is the face with the figures of the arc upright on the seated edge.
+func (st *Stage) face(sc *scene) *draw.Texture {
+	u := figure.OnLeft
+	if sc.p.Pose.Seated == sim.RightSide {
+		u = figure.OnRight
+	}
+	t := &st.kit.faces[u]
+	if *t == nil {
+		*t = figure.FaceTexture(sc.th, st.kit.px, u)
+	}
+	return *t
+}
+
+func (st *Stage) needle(sc *scene) *draw.Texture {
+	i := 0
+	if sc.p.MuteNeedle {
+		i = 1
+	}
+	t := &st.kit.needles[i]
+	if *t == nil {
+		*t = figure.NeedleTexture(sc.th, st.kit.px, sc.p.MuteNeedle)
+	}
+	return *t
+}
+
+// partPx is the resolution of the parts at a scale, in few steps.
 func partPx(k float64) float64 {
 	for _, px := range [...]float64{8, 12, 17, 24, 34, 48, 66} {
 		if px >= 0.95*k {
@@ -87,7 +109,7 @@ func (st *Stage) part(sc *scene, t *draw.Texture, m mount, k float64) {
 		return corner{at: sc.tool.face(m.at.X+c*x-s*y, m.at.Y+s*x+c*y), u: u, v: v, c: grey(k)}
 	}
 	// One pixel beyond the box, where the texture is clear: a soft border.
-	d := 1 / st.parts.key.px
+	d := 1 / st.kit.px
 	x0, y0, x1, y1 := m.box.X-d, m.box.Y-d, m.box.X+m.box.W+d, m.box.Y+m.box.H+d
 	b.polygon(at(x0, y0), at(x1, y0), at(x1, y1), at(x0, y1))
 	b.pen.Done()

@@ -50,7 +50,8 @@ type Stage struct {
 	version     uint64
 	back        backdrop
 	stone       stone
-	parts       parts
+	kits        [2]kit // for the whole bench, and for the close view
+	kit         *kit   // the one in use
 	hand        hand
 	labels      labels
 	sc          scene
@@ -65,7 +66,7 @@ func (st *Stage) Draw(l *draw.List, p Params) {
 	sc := &st.sc
 	sc.set(l, p)
 	st.prepareStone(sc)
-	st.prepareParts(sc)
+	st.prepareKit(sc)
 	l.Region(p.Rect)
 	st.drawBackdrop(sc)
 	st.drawRing(sc)

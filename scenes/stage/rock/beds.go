@@ -20,14 +20,17 @@ func beds(n noise, depth float64) []bed {
 			thick = 0.55 + 0.6*n.at(i, 1)
 		}
 		b := bed{top: y, bottom: y + thick, tone: n.at(i, 3), proud: 0.07 * n.at(i, 4)}
-		if n.at(i, 5) < 0.25 {
-			b.cool = 0.65
+		if n.at(i, 5) < 0.32 {
+			b.cool = 0.7
 		}
 		if massive {
-			b.tone = 0.45 + 0.5*b.tone
+			// Pale sand and grey silt take turns.
+			b.tone, b.cool = 0.72+0.28*b.tone, 0
+			if i/4%2 == 1 {
+				b.tone, b.cool = 0.5, 0.55
+			}
 			b.proud += 0.06
 			b.cross = 0.55 - 1.1*float64(i&1)
-			b.cool *= 0.4
 		}
 		if i == 0 {
 			b = bed{bottom: thick, tone: 0.85, proud: 0.05} // the bed whose surface is the top
