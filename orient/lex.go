@@ -114,6 +114,8 @@ func (l *lexer) dashes() error {
 		l.add(token{kind: arrowToken, pos: start + 1, text: "→"})
 	case l.i == start+1 && l.src[start] == '-':
 		l.add(token{kind: dashToken, pos: start + 1, text: "-"})
+	case l.i == start+1:
+		l.add(token{kind: markToken, pos: start + 1, text: "="})
 	default:
 		return l.fail(start, "read the sign "+strconv.Quote(l.raw(start, l.i)), anyNotation, ErrWords)
 	}

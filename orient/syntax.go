@@ -27,8 +27,6 @@ type bearing struct {
 	tok  token
 }
 
-func (d draft) hasDip() bool { return d.dip.kind == numberToken || d.vertical }
-
 // syntax reads tokens into a draft. It keeps what it has when it fails.
 type syntax struct {
 	text string
@@ -70,9 +68,10 @@ func (s *syntax) read() error {
 	if s.peek().kind == endToken && (s.d.horizontal || s.d.vertical) {
 		return nil
 	}
+	first := s.heading()
 	arrow := s.peek().kind == numberToken && s.second().kind == arrowToken
 	order := s.bearingFirst
-	if arrow || s.peek().kind == dipToken {
+	if arrow || first == dipToken {
 		order = s.dipFirst
 	}
 	if err := order(); err != nil {
@@ -86,36 +85,57 @@ func (s *syntax) read() error {
 	return nil
 }
 
+// heading reads the labels that stand before the numbers, one as in "strike
+// 035" or two as in "strike/dip: 035/30", and returns the first.
+func (s *syntax) heading() tokenKind {
+	first := s.label()
+	second := s.label()
+	s.d.strike = first == strikeToken || second == strikeToken
+	s.d.direction = first == directionToken || second == directionToken
+	return first
+}
+
+// label reads one label and a sign behind it; endToken where there is none.
+func (s *syntax) label() tokenKind {
+	switch k := s.peek().kind; k {
+	case strikeToken, dipToken, directionToken:
+		s.take()
+		s.accept(markToken)
+		return k
+	case endToken, numberToken, wordToken, markToken, dashToken, arrowToken:
+	}
+	return endToken
+}
+
 func (s *syntax) bearingFirst() error {
-	s.d.strike = s.accept(strikeToken)
-	s.d.direction = !s.d.strike && s.accept(directionToken)
 	if err := s.bearing(); err != nil {
 		return err
 	}
 	s.separators()
-	s.accept(dipToken)
+	if s.peek().kind == dipToken {
+		s.label()
+	}
 	return s.dip()
 }
 
 // dipFirst is 30→125, or a dip and then a strike under their own names.
 func (s *syntax) dipFirst() error {
-	s.accept(dipToken)
 	if err := s.dip(); err != nil {
 		return err
 	}
 	arrow := s.accept(arrowToken)
 	s.separators()
-	named := s.accept(directionToken)
-	s.d.strike = s.accept(strikeToken)
-	if !arrow && !named && !s.d.strike {
-		t := s.peek()
-		return s.fail(t, "read a dip first", "write the strike first, 035/30, or an arrow, 30→125", ErrIncomplete)
+	second := s.label()
+	s.d.strike = s.d.strike || second == strikeToken
+	named := s.d.strike || s.d.direction || second == directionToken
+	if !arrow && !named {
+		return s.fail(s.peek(), "read a dip first", "write the strike first, 035/30, or an arrow, 30→125", ErrIncomplete)
 	}
 	if err := s.bearing(); err != nil {
 		return err
 	}
 	s.separators()
-	if s.d.strike || !s.accept(strikeToken) {
+	if s.d.strike || s.label() != strikeToken {
 		s.d.direction = !s.d.strike
 		return nil
 	}
