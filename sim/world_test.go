@@ -119,3 +119,42 @@ func BenchmarkObserve(b *testing.B) {
 		}
 	}
 }
+
+func TestStepAndObserveDoNotAllocate(t *testing.T) {
+	w := bench(t, 35, 30)
+	levelAt(t, w, 0)
+	do(t, w, Command{Kind: Tap})
+	for name, f := range map[string]func(){
+		"Step":    w.Step,
+		"Observe": func() { w.Observe() },
+		"Pose":    func() { w.Pose() },
+		"Hash":    func() { w.Hash() },
+	} {
+		if n := testing.AllocsPerRun(100, f); n != 0 {
+			t.Errorf("%s: %v allocations", name, n)
+		}
+	}
+}
+
+func BenchmarkHash(b *testing.B) {
+	w := bench(b, 35, 30)
+	b.ReportAllocs()
+	for b.Loop() {
+		w.Hash()
+	}
+}
+
+// BenchmarkSwing is a turn of 5°, followed half a degree at a time.
+func BenchmarkSwing(b *testing.B) {
+	w := bench(b, 35, 30)
+	b.ReportAllocs()
+	for i := 0; b.Loop(); i++ {
+		c := swing(5 * deg)
+		if i%2 == 1 {
+			c.Angle = -c.Angle
+		}
+		if err := w.Do(c); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

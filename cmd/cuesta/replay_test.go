@@ -79,3 +79,17 @@ func TestReplayWantsOneFileThatIsThere(t *testing.T) {
 		}
 	}
 }
+
+// The golden recordings of the simulator run here as they do in its own tests.
+func TestReplayOfTheScenarios(t *testing.T) {
+	files, err := filepath.Glob(filepath.Join("..", "..", "sim", "record", "testdata", "*.rec"))
+	if err != nil || len(files) == 0 {
+		t.Fatalf("got %v, %v", files, err)
+	}
+	for _, f := range files {
+		var out, remarks bytes.Buffer
+		if got := run([]string{"replay", f}, env{out: &out, err: &remarks}); got != done {
+			t.Errorf("%s: %d, %q, %q", f, got, &out, &remarks)
+		}
+	}
+}
