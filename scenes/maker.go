@@ -179,7 +179,7 @@ func (m *maker) title() {
 	z := &m.s.zones[titleZone]
 	z.ground, z.rect = noGround, draw.Rect{W: math.Ceil(right + 4*u), H: math.Ceil(bottom)}
 	if m.apart() {
-		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: math.Ceil(bottom + 4*u)}
+		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: max(m.lay.Title.H, math.Ceil(bottom+4*u))}
 	}
 }
 
