@@ -67,10 +67,13 @@ func DeclinationMark() []draw.Point {
 
 // Dial adds the graduated circle about its centre, 000 forward.
 func Dial(l *draw.List, th *theme.Theme) {
-	l.Fill(draw.Circle(0, 0, DialRadius), th.Dial)
+	// The border takes the colour of the ring it lies in, so that no seam shows
+	// where the texture ends.
+	l.Fill(draw.Circle(0, 0, DialRadius), th.Bezel)
+	l.Fill(draw.Circle(0, 0, DialRadius-.03), th.Dial)
 	l.Fill(draw.Circle(0, 0, DialBase), th.Well)
 	if !th.Flat {
-		l.Stroke(draw.Circle(0, 0, DialRadius-.02), draw.Stroke{Width: .04, Color: mix(th.Dial, th.Bezel, .35)})
+		l.Stroke(draw.Circle(0, 0, DialRadius-.045), draw.Stroke{Width: .04, Color: mix(th.Dial, th.Bezel, .35)})
 	}
 	ticks(l, DialTicks(), th.DialInk)
 	l.Stroke(draw.Circle(0, 0, DialBase), draw.Stroke{Width: .03, Color: th.DialInk})

@@ -21,6 +21,10 @@ func Plate(l *draw.List, th *theme.Theme) {
 		l.Fill(draw.Box(draw.Rect{Y: y, W: Length, H: Bar}), th.Edge)
 		l.Fill(shape(Arrow(y+Bar/2)), th.EdgeInk)
 	}
+	if th.Flat {
+		const w = .06
+		l.Stroke(draw.Box(draw.Rect{X: w / 2, Y: w / 2, W: Length - w, H: Width - w}), draw.Stroke{Width: w, Color: th.EdgeInk})
+	}
 	Case(l, th)
 }
 

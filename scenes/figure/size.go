@@ -36,10 +36,10 @@ const (
 	letterRadius = 2.02
 	letterSize   = 0.76
 	markFrom     = 3.375 // the declination mark, a wedge outside 000
-	markTo       = 3.49
+	markTo       = 3.47
 	markHalf     = 0.125
 	indexFrom    = 3.84 // the index on the case, its tip towards the circle
-	indexTo      = 3.52
+	indexTo      = 3.51
 	indexHalf    = 0.17
 )
 
