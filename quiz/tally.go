@@ -95,18 +95,21 @@ func (t Tally) Focus() []mistake.Kind {
 	return ks
 }
 
-// IsValid says whether the counts can be counts: none below zero, and no more
-// right than answered.
+// mostCounted bounds every count, so that no file can make them overflow.
+const mostCounted = 1_000_000
+
+// IsValid says whether the counts can be counts: from 0 to a million, and no
+// more right than answered.
 func (t Tally) IsValid() bool {
 	for _, s := range t.Classes {
-		if s.Right < 0 || s.Right > s.Total {
+		if s.Right < 0 || s.Right > s.Total || s.Total > mostCounted {
 			return false
 		}
 	}
 	for _, n := range t.Mistakes {
-		if n < 0 {
+		if n < 0 || n > mostCounted {
 			return false
 		}
 	}
-	return t.Answers >= 0
+	return t.Answers >= 0 && t.Answers <= mostCounted
 }

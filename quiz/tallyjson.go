@@ -53,7 +53,7 @@ func (t *Tally) UnmarshalJSON(data []byte) error {
 		return err
 	}
 	if !got.IsValid() {
-		return fmt.Errorf("quiz: tally: a count is below zero, or more are right than were answered")
+		return fmt.Errorf("quiz: tally: a count is not from 0 to a million, or more are right than were answered")
 	}
 	*t = got
 	return nil
