@@ -26,8 +26,11 @@ const (
 )
 
 // pathStep is how finely a turn is followed, so that the needle touches the
-// glass where it would.
-const pathStep = orient.Degree / 2
+// glass where it would; longestPath bounds the work of one command.
+const (
+	pathStep    = orient.Degree / 2
+	longestPath = 120
+)
 
 // Do carries out a command, at once: a change of pose takes no time. A roll or
 // the arm goes as far as the rock or its stop allows, without an error; the
@@ -63,6 +66,7 @@ func (w *World) Do(c Command) error {
 		w.read()
 	case Note:
 		w.notes = append(w.notes, c.Text)
+		w.written.text(c.Text)
 	}
 	return nil
 }
@@ -118,9 +122,9 @@ func (w *World) place(s Seat) {
 // so that the last one ends exactly where the turn does.
 func (w *World) follow(a orient.Angle, turn func(stance, orient.Angle, rock) stance) {
 	from := w.stance
-	n := max(1, int(math.Ceil(float64(a.Abs()/pathStep))))
+	n := max(1, min(longestPath, int(math.Ceil(float64(a.Abs()/pathStep)))))
 	for i := 1; i <= n; i++ {
-		part := orient.Angle(float64(i) / float64(n))
-		w.rest(turn(from, a*part, w.rock))
+		part := float64(i) / float64(n)
+		w.rest(turn(from, orient.Angle(float64(a.Radians()*part)), w.rock))
 	}
 }

@@ -62,9 +62,8 @@ func (w *World) Hash() uint64 {
 		h.flag(w.taken[i])
 		w.readings[i].hash(&h)
 	}
-	for _, n := range w.notes {
-		h.text(n)
-	}
+	h.bits(uint64(len(w.notes)))
+	h.bits(uint64(w.written))
 	return uint64(h)
 }
 

@@ -26,6 +26,7 @@ type World struct {
 	readings [seats]Reading
 	taken    [seats]bool
 	notes    []string
+	written  hasher // over the notes
 }
 
 // seats is the number of ways to rest.

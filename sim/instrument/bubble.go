@@ -23,7 +23,7 @@ func (m Motion) Toward(goal, dt float64) Motion {
 	if math.Abs(goal-m.At) < still && math.Abs(m.Rate) < still {
 		return Motion{At: goal}
 	}
-	w := bubbleRate * dt
+	w := float64(bubbleRate * dt)
 	pull := float64(bubbleRate * w * (goal - m.At))
 	rate := (m.Rate + pull) / ((1 + w) * (1 + w))
 	return Motion{At: m.At + float64(rate*dt), Rate: rate}

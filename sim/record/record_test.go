@@ -240,15 +240,16 @@ func TestReplayFindsTheFirstDifference(t *testing.T) {
 		stage record.Stage
 		entry int
 		tick  sim.Tick
+		close bool
 		says  string
 	}{
-		{"other start", func(r *record.Recording) { r.Setup.Seed++ }, record.AtStart, 0, 0, "from the start"},
-		{"other turn", func(r *record.Recording) { r.Entries[1].Command.Angle += 1e-15 }, record.AtCommand, 2, 90, "command 2"},
-		{"later", func(r *record.Recording) { r.Entries[6].Tick++ }, record.AtCommand, 7, 541, "command 7"},
-		{"left out", func(r *record.Recording) { r.Entries = append(r.Entries[:2], r.Entries[3:]...) }, record.AtCommand, 3, 270, "command 3"},
-		{"refused", func(r *record.Recording) { r.Entries[2].Command.Kind = sim.Arm }, record.AtCommand, 3, 180, "refuses it"},
-		{"other end", func(r *record.Recording) { r.End.Hash++ }, record.AtEnd, 0, 1080, "after its last command"},
-		{"other sight", func(r *record.Recording) { r.End.Seen.North++ }, record.AtEnd, 0, 1080, "after its last command"},
+		{"other start", func(r *record.Recording) { r.Setup.Seed++ }, record.AtStart, 0, 0, false, "from the start"},
+		{"other turn", func(r *record.Recording) { r.Entries[1].Command.Angle += 1e-15 }, record.AtCommand, 2, 90, true, "command 2 on, at tick 90 (0.8 s). What can be read off"},
+		{"later", func(r *record.Recording) { r.Entries[6].Tick++ }, record.AtCommand, 7, 541, true, "command 7"},
+		{"left out", func(r *record.Recording) { r.Entries = append(r.Entries[:2], r.Entries[3:]...) }, record.AtCommand, 3, 270, false, "command 3"},
+		{"refused", func(r *record.Recording) { r.Entries[2].Command.Kind = sim.Arm }, record.AtCommand, 3, 180, false, "refuses it"},
+		{"other end", func(r *record.Recording) { r.End.Hash++ }, record.AtEnd, 0, 1080, true, "after its last command"},
+		{"other sight", func(r *record.Recording) { r.End.Seen.North++ }, record.AtEnd, 0, 1080, false, "after its last command"},
 	} {
 		r := session(t)
 		c.edit(&r)
@@ -257,8 +258,8 @@ func TestReplayFindsTheFirstDifference(t *testing.T) {
 			t.Errorf("%s: %v", c.name, err)
 			continue
 		}
-		if got.Same || got.Stage != c.stage || got.Entry != c.entry || got.Tick != c.tick {
-			t.Errorf("%s: got %+v, want stage %v, entry %d, tick %d", c.name, got, c.stage, c.entry, c.tick)
+		if got.Same || got.Stage != c.stage || got.Entry != c.entry || got.Tick != c.tick || got.Close != c.close {
+			t.Errorf("%s: got %+v, want stage %v, entry %d, tick %d, close %v", c.name, got, c.stage, c.entry, c.tick, c.close)
 		}
 		if !strings.Contains(got.String(), c.says) {
 			t.Errorf("%s: got %q, want %q in it", c.name, got, c.says)

@@ -1,13 +1,15 @@
 package record
 
 import (
+	"math"
+
 	"cuesta/sim"
 )
 
 // Bounds of a recording, so that reading and replaying one stays cheap.
 const (
 	LongestLine = 8 << 10                             // bytes, without the line end
-	MostEntries = 1 << 20                             // commands
+	MostEntries = 1 << 18                             // commands
 	LastTick    = 31 * 24 * 3600 * sim.TicksPerSecond // about a month of bench time
 )
 
@@ -43,6 +45,19 @@ type Seen struct {
 	North          float64 // degrees at the north end of the needle
 	Arm            float64 // degrees on the arc
 }
+
+// Close says whether two sights are the same to a reader: the same seat, angles
+// within 0.01°, bubbles within a hundredth of their marks. Targets that round
+// products and sums in one go may differ by less than that.
+func (s Seen) Close(t Seen) bool {
+	turn := math.Remainder(s.North-t.North, 360)
+	return s.Seat == t.Seat && s.Seated == t.Seated &&
+		math.Abs(turn) <= closeEnough && math.Abs(s.Arm-t.Arm) <= closeEnough &&
+		math.Abs(s.Right-t.Right) <= closeEnough && math.Abs(s.Forward-t.Forward) <= closeEnough &&
+		math.Abs(s.Off-t.Off) <= closeEnough
+}
+
+const closeEnough = 0.01
 
 // SeenIn is the part of an observation that a recording keeps.
 func SeenIn(o sim.Observation) Seen {
