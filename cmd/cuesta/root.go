@@ -74,8 +74,27 @@ func newRoot(e env) *cobra.Command {
 	root.SetOut(e.out)
 	root.SetErr(e.err)
 	root.SetFlagErrorFunc(flagError)
-	root.AddCommand(commands(e)...)
+	for _, c := range commands(e) {
+		checkWords(c)
+		root.AddCommand(c)
+	}
 	return root
+}
+
+// checkWords makes every refusal of a command's words one of status 2.
+func checkWords(c *cobra.Command) {
+	check := c.Args
+	if check == nil {
+		return
+	}
+	c.Args = func(cmd *cobra.Command, args []string) error {
+		err := check(cmd, args)
+		var words wrongWords
+		if err == nil || errors.As(err, &words) {
+			return err
+		}
+		return misreadf("%w; %s --help shows what it takes", err, cmd.CommandPath())
+	}
 }
 
 // commands are all the commands, each made in a file of its own.
