@@ -9,11 +9,22 @@ func (l *lexer) word() error {
 	for isLetter(l.peek()) {
 		l.i++
 	}
-	w := string(l.src[start:l.i])
+	w := string(l.src[start:l.i]) + l.abbreviated(start)
 	if l.flag(w) || l.label(w, start) || filler(w) {
 		return nil
 	}
 	return l.point(w, start)
+}
+
+// abbreviated reads the second letter of S.E. behind its first.
+func (l *lexer) abbreviated(start int) string {
+	first, second := l.src[start], l.at(start+2)
+	if l.i != start+1 || l.peek() != '.' || isLetter(l.at(start+3)) ||
+		first != 'N' && first != 'S' || second != 'E' && second != 'W' {
+		return ""
+	}
+	l.i = start + 3
+	return string(second)
 }
 
 // flag notes a word that stands beside the reading.

@@ -46,7 +46,7 @@ func TestParseRefuses(t *testing.T) {
 		{"350/30 SE", orient.ErrLetters, 8, "E or W"},
 		{"010/30 N", orient.ErrLetters, 8, "E or W"},
 		{"125/30 SE", orient.ErrLetters, 8, "30→125"},
-		{"30→125 NW", orient.ErrWords, 8, "NW"},
+		{"30→125 NW", orient.ErrLetters, 8, "beside a dip towards 125"},
 
 		{"035/30'", orient.ErrNumber, 5, "minutes without degrees"},
 		{"035/26°75'", orient.ErrNumber, 8, "0 to 59"},

@@ -137,7 +137,7 @@ func (s *syntax) dipFirst() error {
 	s.separators()
 	if s.d.strike || s.label() != strikeToken {
 		s.d.direction = !s.d.strike
-		return nil
+		return s.sideBehind()
 	}
 	s.d.letters, s.d.strike = s.d.bearing.tok, true
 	return s.bearing()
