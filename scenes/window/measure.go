@@ -9,16 +9,17 @@ import (
 	"github.com/hajimehoshi/ebiten/v2"
 )
 
-// Cost is what frames cost: the middle and the mean of their times, and the
-// pieces of memory taken for each.
-type Cost struct {
-	Median, Mean time.Duration
-	Allocs       float64
-}
+// Cost is what frames cost: the middle and the mean of their times.
+type Cost struct{ Median, Mean time.Duration }
 
 // Costs compares a scene with an empty frame, which is wiped and shown and
-// holds nothing else.
-type Costs struct{ Empty, Scene Cost }
+// holds nothing else. Allocs is how many pieces of memory a frame of the scene
+// takes in the scene and in its painter; Library is what the window library
+// takes besides, a few for each of its calls to the display.
+type Costs struct {
+	Empty, Scene    Cost
+	Allocs, Library float64
+}
 
 // Ratio is the cost of a frame of the scene over that of an empty frame.
 func (c Costs) Ratio() float64 { return float64(c.Scene.Median) / float64(c.Empty.Median) }
@@ -34,72 +35,80 @@ func Measure(s Scene, o Options, frames int) (Costs, error) {
 	if err != nil {
 		return Costs{}, fmt.Errorf("%w: %w", ErrDisplay, err)
 	}
-	return Costs{m.cost(m.empty), m.cost(m.full)}, m.scene.close()
+	c := Costs{Empty: cost(m.empty), Scene: cost(m.full)}
+	c.Allocs = float64(m.own) / countFrames
+	c.Library = max(0, float64(m.all)/countFrames-c.Allocs)
+	return c, m.scene.close()
 }
 
 // Turns are short, so that both kinds of frame meet the same disturbances. The
 // first frames after a change and the first of all are not counted.
 const (
-	turnFrames = 20
-	skipFrames = 4
-	warmFrames = 60
+	turnFrames  = 20
+	skipFrames  = 4
+	warmFrames  = 60
+	countFrames = 40 // after the turns, to count allocations
 )
 
 // meter is a game that shows a scene and nothing in turns.
 type meter struct {
 	game
-	left        int // frames of the scene to come
+	left        int // frames of the scene wanted
 	n           int // frames so far
 	start       time.Time
-	mallocs     uint64
-	empty, full sample
+	empty, full []time.Duration
+	own, all    uint64 // pieces of memory
+	before      uint64
 }
 
-type sample struct {
-	times   []time.Duration
-	mallocs uint64
-	frames  int
-}
+// last is the number of the last frame that is timed.
+func (m *meter) last() int { return warmFrames + 2*m.left }
 
 // blank says whether the present frame is an empty one.
-func (m *meter) blank() bool { return m.n > warmFrames && (m.n/turnFrames)%2 == 0 }
-
-func (m *meter) now() *sample {
-	if m.blank() {
-		return &m.empty
-	}
-	return &m.full
+func (m *meter) blank() bool {
+	return m.n > warmFrames && m.n <= m.last() && (m.n/turnFrames)%2 == 0
 }
 
 // Update ends one frame and begins the next.
 func (m *meter) Update() error {
-	now := time.Now()
-	at := m.n % turnFrames
-	if m.n > warmFrames && at > skipFrames {
-		m.now().times = append(m.now().times, now.Sub(m.start))
-	}
-	m.count(at)
-	if m.n > warmFrames+2*m.left {
+	m.time(time.Now())
+	if m.n >= m.last()+turnFrames+countFrames {
+		m.all = mallocs() - m.all
 		return ebiten.Termination
 	}
 	m.n++
-	m.start = time.Now()
+	if !m.counting() {
+		m.start = time.Now()
+		return m.game.Update()
+	}
+	// What the display still does for the last frame must not be counted.
+	time.Sleep(20 * time.Millisecond)
+	m.before = mallocs()
+	if m.n == m.last()+turnFrames+1 {
+		m.all = m.before
+	}
 	return m.game.Update()
 }
 
-// count takes the number of allocations at the ends of a turn.
-func (m *meter) count(at int) {
-	if m.n <= warmFrames || at != skipFrames && at != turnFrames-1 {
-		return
-	}
+// counting says whether memory is counted in the present frame.
+func (m *meter) counting() bool { return m.n > m.last()+turnFrames }
+
+func mallocs() uint64 {
 	var s runtime.MemStats
 	runtime.ReadMemStats(&s)
-	if at == skipFrames {
-		m.mallocs = s.Mallocs
+	return s.Mallocs
+}
+
+// time books the frame that has just ended.
+func (m *meter) time(now time.Time) {
+	if m.n <= warmFrames || m.n > m.last() || m.n%turnFrames <= skipFrames {
 		return
 	}
-	m.now().mallocs += s.Mallocs - m.mallocs
-	m.now().frames += turnFrames - 1 - skipFrames
+	if m.blank() {
+		m.empty = append(m.empty, now.Sub(m.start))
+	} else {
+		m.full = append(m.full, now.Sub(m.start))
+	}
 }
 
 // Draw paints the scene or wipes the screen.
@@ -110,16 +119,19 @@ func (m *meter) Draw(screen *ebiten.Image) {
 		return
 	}
 	m.game.Draw(screen)
+	if m.counting() {
+		m.own += mallocs() - m.before
+	}
 }
 
-func (m *meter) cost(s sample) Cost {
-	if len(s.times) == 0 || s.frames == 0 {
+func cost(times []time.Duration) Cost {
+	if len(times) == 0 {
 		return Cost{}
 	}
-	slices.Sort(s.times)
+	slices.Sort(times)
 	var sum time.Duration
-	for _, t := range s.times {
+	for _, t := range times {
 		sum += t
 	}
-	return Cost{s.times[len(s.times)/2], sum / time.Duration(len(s.times)), float64(s.mallocs) / float64(s.frames)}
+	return Cost{times[len(times)/2], sum / time.Duration(len(times))}
 }

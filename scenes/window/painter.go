@@ -105,11 +105,29 @@ func (p *Painter) mesh(dst *ebiten.Image, m *draw.Mesh) {
 	}
 	p.options.ColorScaleMode = ebiten.ColorScaleModePremultipliedAlpha
 	p.options.DisableMipmaps = true
-	p.options.Filter = ebiten.FilterLinear
-	if m.Nearest || m.Texture == nil {
-		p.options.Filter = ebiten.FilterNearest
-	}
+	p.options.Filter = p.filter(m)
 	dst.DrawTriangles(p.vertices, m.Indices, src, &p.options)
+}
+
+// smallMesh is the size of box, in pixels, up to which plain colour may be
+// filtered for nothing.
+const smallMesh = 1 << 16
+
+// filter is how a mesh is sampled. Filtering changes nothing in plain colour
+// and takes longer; but meshes that follow each other with the same filter
+// make one call to the display, and a call costs as much as filtering a few
+// thousand pixels.
+func (p *Painter) filter(m *draw.Mesh) ebiten.Filter {
+	switch {
+	case m.Texture != nil && m.Nearest:
+		return ebiten.FilterNearest
+	case m.Texture != nil:
+		return ebiten.FilterLinear
+	}
+	if r := bounds(m); r.Dx()*r.Dy() > smallMesh {
+		return ebiten.FilterNearest
+	}
+	return p.options.Filter
 }
 
 // loose holds the shapes of a list that stand in no texture.

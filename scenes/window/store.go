@@ -23,7 +23,9 @@ type stored struct {
 	version uint64
 	pixels  *image.RGBA
 	w, h    int
-	used    int // frame in which it was last drawn
+	mark    uint64      // of its list
+	under   draw.Affine // under its list
+	used    int         // frame in which it was last drawn
 }
 
 // border is the width of a frame round each texture that repeats its outermost
@@ -77,9 +79,24 @@ func (s *store) image(r *raster.Painter, t *draw.Texture) *ebiten.Image {
 		}
 		k.image = ebiten.NewImage(t.W+2*border, t.H+2*border)
 	}
+	same := k.holds(t)
 	k.version, k.pixels, k.w, k.h, k.used = t.Version, t.Pixels, t.W, t.H, s.frame
-	k.image.WritePixels(s.frameRound(s.paint(r, t)))
+	if !same {
+		k.image.WritePixels(s.frameRound(s.paint(r, t)))
+	}
 	return k.image
+}
+
+// holds says whether a list of a new version looks as the old one did, and
+// notes how it looks now. That takes far less time than painting it.
+func (k *stored) holds(t *draw.Texture) bool {
+	if t.List == nil || t.Pixels != nil {
+		return false
+	}
+	mark, under := t.List.Mark(), t.Map()
+	same := k.w == t.W && k.h == t.H && k.mark == mark && k.under == under && k.pixels == nil
+	k.mark, k.under = mark, under
+	return same
 }
 
 func (s *store) plain() *ebiten.Image {

@@ -1,0 +1,19 @@
+// Package early ends the program with a clear message where no window can be
+// opened. On Linux the window library gives up while it is being initialised,
+// before main, and tells only a programmer why. This package imports little
+// and stands first in the order in which packages are initialised.
+package early
+
+import (
+	"os"
+	"runtime"
+)
+
+func init() {
+	if runtime.GOOS != "linux" || os.Getenv("DISPLAY") != "" {
+		return
+	}
+	os.Stderr.WriteString("bench: there is no display (DISPLAY is not set), so no window can be opened.\n" +
+		"The same bench without one: go run ./cmd/cuesta spoken\n")
+	os.Exit(1)
+}
