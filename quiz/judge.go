@@ -36,7 +36,7 @@ func Judge(c Case) Verdict {
 	v.Right = v.StrikeRight && v.SideRight && v.EndRight && v.DipRight && v.WayUpRight
 	v.Points = c.points(v)
 	v.Understood = understood(c.Entry)
-	v.Mistakes = mistake.Diagnose(c.evidence(), mistake.Wrong{
+	v.Mistakes = mistake.Diagnose(c.Evidence(), mistake.Wrong{
 		Strike: !v.StrikeRight || !v.SideRight || !v.EndRight, Dip: !v.DipRight})
 	v.Said = c.said(v)
 	return v
@@ -142,7 +142,8 @@ func (c Case) points(v Verdict) float64 {
 	return v.Of * total
 }
 
-func (c Case) evidence() mistake.Evidence {
+// Evidence is the case as the diagnosis sees it.
+func (c Case) Evidence() mistake.Evidence {
 	t := c.Tolerance
 	return mistake.Evidence{
 		Truth: c.Truth, Entry: c.Entry, Declination: c.Declination,

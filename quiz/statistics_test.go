@@ -69,7 +69,7 @@ func run(r *rand.Rand, n int, k mistake.Kind, st style, toCase func(*student, or
 		}
 		cs := toCase(s, e)
 		if v := quiz.Judge(cs); !v.Right {
-			apart, _ := evidence(cs).Apart(k)
+			apart, _ := cs.Evidence().Apart(k)
 			c.see(k, apart, v.Mistakes)
 		}
 	}

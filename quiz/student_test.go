@@ -126,13 +126,6 @@ func (s *student) bench(e orient.Entry) quiz.Case {
 	return c
 }
 
-func evidence(c quiz.Case) mistake.Evidence {
-	t := c.Tolerance
-	return mistake.Evidence{Truth: c.Truth, Entry: c.Entry, Declination: c.Declination,
-		Limits: mistake.Limits{Reading: t.Reading, Strike: t.Strike(c.Truth.Dip), Dip: t.Dip},
-		Edge:   c.Edge, Side: c.Side, HasEdge: c.HasEdge, HasSide: c.HasSide}
-}
-
 // between draws evenly from ±[from, to] degrees.
 func (s *student) between(from, to float64) orient.Angle {
 	a := orient.Angle(from+s.r.Float64()*(to-from)) * degree

@@ -110,7 +110,7 @@ func (e Evidence) sideUsable() bool {
 
 // poseDips start from what the arc showed.
 func (e Evidence) poseDips() []claim {
-	arm, sigma := e.Side.Shown.Arc.Arm, half(e.Limits.Dip)
+	arm, sigma := e.Side.Shown.Arc.Arm, half(min(e.Limits.Reading, e.Limits.Dip))
 	own := blamed(e.sideFaults(), e.Limits.Dip)
 	cs := append(make([]claim, 0, roomy), claim{own, priorDipCareful, arm, sigma})
 	return append(cs, misread(own, arm, sigma)...)
