@@ -76,7 +76,7 @@ func (sc *scene) approach() {
 	}
 	l, r := &sc.lens, sc.p.Rect
 	x0, y0, x1, y1 := sc.tool.box(l)
-	fit := 0.92 * min(r.W/(x1-x0), r.H/(y1-y0))
+	fit := 0.97 * min(r.W/(x1-x0), r.H/(y1-y0))
 	zoom := math.Pow(max(1, fit), k)
 	mx, my := (x0+x1)/2, (y0+y1)/2
 	// The middle of the instrument moves to the middle of the picture.

@@ -48,7 +48,7 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 	side := func(f int) tint { return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1) }
 	s.face(&b, 4, colour(sc.th.PlateUnder, sc.shade(s.norm[4]), 1))
 	for _, f := range [2]int{0, 2} {
-		s.face(&b, f, colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1))
+		s.face(&b, f, colour(sc.th.Edge, sc.barLight(s.norm[f]), 1))
 	}
 	for i, x := range [2]float64{plateLong, 0} {
 		f := 1 + 2*i
@@ -56,7 +56,7 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 			continue
 		}
 		s.face(&b, f, side(f))
-		bar := colour(sc.th.Edge, sc.faceLight(s.norm[f]), 1)
+		bar := colour(sc.th.Edge, sc.barLight(s.norm[f]), 1)
 		for _, y := range [2]float64{0, plateWide - barWide} {
 			b.polygon(sc.spotOn(x, y, 0, bar), sc.spotOn(x, y+barWide, 0, bar),
 				sc.spotOn(x, y+barWide, plateThick, bar), sc.spotOn(x, y, plateThick, bar))
@@ -103,6 +103,15 @@ func (sc *scene) faceLight(n orient.Vec) float64 {
 		return 1
 	}
 	return min(1, 0.47+0.62*max(0.66, dot(n, sc.light)))
+}
+
+// barLight is the light on the bars seen from the side: in flat themes a tone
+// below their tops.
+func (sc *scene) barLight(n orient.Vec) float64 {
+	if sc.th.Flat {
+		return 0.8
+	}
+	return sc.faceLight(n)
 }
 
 // drawFace paints the face in cells, since textures are mapped without regard

@@ -64,11 +64,11 @@ func slabTop(p orient.Plane) orient.Vec {
 func lightFor(p orient.Plane, cam Camera, seat sim.Seat) orient.Vec {
 	turn := 42 * orient.Degree
 	if seat == sim.OnSide {
-		turn = 26 * orient.Degree
+		turn = 10 * orient.Degree // so that the near end of the slab is lit
 	}
 	az := cam.Azimuth.Add(turn)
 	down := p.DipDirection()
-	most := orient.Angle(lerp(200, 48, ease(0.35, 1.45, p.Dip.Radians()))) * orient.Degree
+	most := orient.Angle(lerp(200, 48, ease(0.2, 1.2, p.Dip.Radians()))) * orient.Degree
 	off := az.From(down)
 	off = max(-most, min(most, off))
 	return direction(down.Add(off), 56*orient.Degree)

@@ -61,14 +61,37 @@ func (s Side) along(a, b float64) (t, d float64) {
 
 // Stone is a slab that can be asked for its shape and painted.
 type Stone struct {
-	seed noise
-	beds []bed
+	seed   noise
+	beds   []bed
+	scarps [4][]scarp
 }
+
+// scarp says how far the upper and the second lamina have flaked off inwards
+// from the rim, in cm; not above 0 where the lamina is whole.
+type scarp [2]float64
+
+// scarpStep is the distance between the entries of Stone.scarps, in cm.
+const scarpStep = 0.02
 
 // New returns the stone of a seed.
 func New(seed uint64) *Stone {
 	n := noise(seed).with(1)
-	return &Stone{seed: n, beds: beds(n.with(2), Thick+1)}
+	s := &Stone{seed: n, beds: beds(n.with(2), Thick+1)}
+	for _, side := range Sides {
+		list := make([]scarp, int(2*(side.Half()+1)/scarpStep)+1)
+		for i := range list {
+			list[i] = s.flake(side, float64(i)*scarpStep-side.Half()-1)
+		}
+		s.scarps[side] = list
+	}
+	return s
+}
+
+// scarp looks up how far a side has flaked off at t.
+func (s *Stone) scarp(side Side, t float64) scarp {
+	list := s.scarps[side]
+	i := int((t + side.Half() + 1) / scarpStep)
+	return list[max(0, min(len(list)-1, i))]
 }
 
 // Chip is how far the rim is broken back at t along a side, in [0, 1.2] cm:
@@ -86,15 +109,14 @@ func (s *Stone) Foot(side Side, t float64) float64 {
 	return min(0.6, 0.03+0.12*n.broken(1.7*t)+0.9*max(0, n.with(1).broken(0.5*t)-0.62))
 }
 
-// scarp returns how far the upper and second lamina have flaked off inwards
-// from a side at t, in cm; not above 0 where the lamina is whole. A function
-// of t alone, so that every scarp is open to the rim and none closes.
-func (s *Stone) scarp(side Side, t float64) (first, second float64) {
+// flake works out the scarps at t along a side. They depend on t alone, so that
+// every scarp is open to the rim and none closes.
+func (s *Stone) flake(side Side, t float64) scarp {
 	n := s.seed.with(80 + uint64(side))
 	reach := [...]float64{2.6, 3.6, 2.2, 2.8}[side]
 	ragged := 0.42*(n.broken(t/0.8)-0.5) + 0.24*(n.with(1).broken(t/0.33)-0.5) + 0.12*(n.with(2).broken(t/0.13)-0.5)
 	wide := n.with(3).broken(t/4.1+9) - 0.42
-	first = reach*1.9*max(wide, -0.12) + 0.16 + ragged*(0.35+1.1*max(0, wide))
-	second = 0.5*first - 0.35 + 0.9*(n.with(4).broken(t/1.9)-0.5)
-	return first, second
+	first := reach*1.9*max(wide, -0.12) + 0.16 + ragged*(0.35+1.1*max(0, wide))
+	second := 0.5*first - 0.35 + 0.9*(n.with(4).broken(t/1.9)-0.5)
+	return scarp{first, second}
 }

@@ -76,20 +76,23 @@ type flake struct {
 func (s *Stone) flaked(a, b float64) flake {
 	n := s.seed.with(31)
 	var f flake
+	if min(HalfA-math.Abs(a), HalfB-math.Abs(b)) > 6.4 {
+		return f
+	}
 	wa, wb := 0.7*n.cloud(a*0.6, b*0.6, 3), 0.7*n.with(1).cloud(a*0.6, b*0.6, 3)
 	for _, side := range Sides {
 		t, d := side.along(a+wa, b+wb)
 		if d > 6 {
 			continue
 		}
-		first, second := s.scarp(side, t)
-		for i, edge := range [2]float64{first, second} {
+		c := s.scarp(side, t)
+		for i, edge := range c {
 			if d < edge {
 				f.lost = max(f.lost, i+1)
 				f.dark = max(f.dark, 1-step(0, 0.32, edge-d))
 			}
 		}
-		f.drop = max(f.drop, 0.07*step(first+0.025, first-0.025, d)+0.07*step(second+0.025, second-0.025, d))
+		f.drop = max(f.drop, 0.07*step(c[0]+0.025, c[0]-0.025, d)+0.07*step(c[1]+0.025, c[1]-0.025, d))
 	}
 	return f
 }
