@@ -22,7 +22,6 @@ func openCommand(e env) *cobra.Command {
 			"and starts it. It needs a display; cuesta spoken is the same bench without one.\n\n" +
 			"The only scene is bench.",
 		Example: "  cuesta open",
-		Args:    cobra.MaximumNArgs(2),
 		RunE:    func(_ *cobra.Command, words []string) error { return open(e, words) },
 	}
 }
@@ -35,7 +34,7 @@ func open(e env, words []string) error {
 		return misreadf("read %q, which is no scene; write %s, or nothing", words[0], strings.Join(scenes, " or "))
 	}
 	if len(words) > 1 {
-		return misreadf("read %q, but the scene bench takes no file", words[1])
+		return misreadf("read %q, but the scene bench takes no file", strings.Join(words[1:], " "))
 	}
 	if err := display.Check(); err != nil {
 		return fmt.Errorf("%w, so no window can be opened; cuesta spoken is the same bench line by line", err)
