@@ -215,6 +215,7 @@ func (b *Bench) Update(in input.Frame) []sim.Command {
 	b.issued = b.issued[:0]
 	b.screen.resize(in)
 	b.screen.build(b)
+	b.insets.Unit = b.screen.lay.Unit
 	for _, p := range in.Presses {
 		b.notice = ""
 		b.press(p)

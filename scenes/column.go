@@ -11,8 +11,7 @@ import (
 
 // column is the panel of the insets, the notebook and the two buttons.
 func (m *maker) column() {
-	z := &m.s.zones[columnZone]
-	z.rect, z.ground = m.lay.Column, panelGround
+	m.bands()
 	m.captions()
 	y := m.lay.Notes
 	if m.lay.Round.R != 0 {
@@ -20,7 +19,6 @@ func (m *maker) column() {
 	}
 	m.report(y)
 	m.buttons()
-	m.bands()
 }
 
 // bands are the parts of the column that may be drawn on their own: the
@@ -31,20 +29,25 @@ func (m *maker) bands() {
 	s := m.s
 	s.bands = s.bands[:0]
 	if m.lay.Round.R == 0 {
+		bottom = c.Y
+	}
+	up, down := &s.zones[magnifierZone], &s.zones[columnZone]
+	up.ground, down.ground = panelGround, panelGround
+	up.rect = draw.Rect{X: c.X, Y: c.Y, W: c.W, H: bottom - c.Y}
+	down.rect = draw.Rect{X: c.X, Y: bottom, W: c.W, H: c.Y + c.H - bottom}
+	if m.lay.Round.R == 0 {
 		s.bands = append(s.bands, c)
 		return
 	}
 	if m.lay.TwoCaps {
-		s.bands = append(s.bands,
-			draw.Rect{X: c.X, Y: c.Y, W: c.W, H: bottom - c.Y},
-			draw.Rect{X: c.X, Y: bottom, W: c.W, H: c.Y + c.H - bottom})
+		s.bands = append(s.bands, up.rect, down.rect)
 		return
 	}
 	mid := math.Floor((m.lay.Round.Y + m.lay.Round.R + m.lay.Dial.Y - m.lay.Dial.R) / 2)
 	s.bands = append(s.bands,
 		draw.Rect{X: c.X, Y: c.Y, W: c.W, H: mid - c.Y},
 		draw.Rect{X: c.X, Y: mid, W: c.W, H: bottom - mid},
-		draw.Rect{X: c.X, Y: bottom, W: c.W, H: c.Y + c.H - bottom})
+		down.rect)
 }
 
 // captions stand beside or under the insets.
@@ -68,9 +71,9 @@ func (m *maker) captions() {
 	x := c.X - (nw+8*u+tw)/2
 	name.rect = draw.Rect{X: x, Y: y, W: nw, H: 22 * t}
 	note.rect = draw.Rect{X: x + nw + 8*u, Y: y, W: tw, H: 22 * t}
-	m.add(columnZone, name)
-	m.add(columnZone, note)
-	m.add(columnZone, insetNode(idDial, d, c))
+	m.add(magnifierZone, name)
+	m.add(magnifierZone, note)
+	m.add(magnifierZone, insetNode(idDial, d, c))
 }
 
 func insetNode(id describe.ID, words [2]string, c circle) widget {
@@ -88,11 +91,11 @@ func (m *maker) beside(a [2]string) {
 	lines := draw.Wrap(draw.Regular, noteSize*t, w, a[1])
 	h := 22*t + 20*t*float64(len(lines))
 	y := c.Y - h/2
-	m.add(columnZone, widget{text: a[0], look: plain, size: buttonSize * t, bold: true, leading: 22 * t,
+	m.add(magnifierZone, widget{text: a[0], look: plain, size: buttonSize * t, bold: true, leading: 22 * t,
 		rect: draw.Rect{X: x, Y: y, W: w, H: 22 * t}})
-	m.add(columnZone, widget{text: joinLines(lines), look: plain, size: noteSize * t, soft: true, leading: 20 * t,
+	m.add(magnifierZone, widget{text: joinLines(lines), look: plain, size: noteSize * t, soft: true, leading: 20 * t,
 		rect: draw.Rect{X: x, Y: y + 22*t + 2*u, W: w, H: 20 * t * float64(len(lines))}})
-	m.add(columnZone, insetNode(idRound, a, c))
+	m.add(magnifierZone, insetNode(idRound, a, c))
 }
 
 // under is a caption of two lines below an inset: its name and its state.
@@ -101,8 +104,8 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 	size := noteSize * t
 	y := c.Y + c.R + 6*m.lay.Unit
 	r := draw.Rect{X: c.X - w/2, Y: y, W: w, H: 21 * t}
-	m.add(columnZone, widget{text: words[0], look: plain, size: size, bold: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
-	m.add(columnZone, insetNode(id, words, c))
+	m.add(magnifierZone, widget{text: words[0], look: plain, size: size, bold: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
+	m.add(magnifierZone, insetNode(id, words, c))
 	if m.lay.Caps < 2 {
 		return
 	}
@@ -110,7 +113,7 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 	lines = lines[:min(len(lines), 2)]
 	r.Y += 21 * t
 	r.H *= float64(len(lines))
-	m.add(columnZone, widget{text: joinLines(lines), look: plain, size: size, soft: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
+	m.add(magnifierZone, widget{text: joinLines(lines), look: plain, size: size, soft: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
 }
 
 // notebook is the label and the field; it returns where the echo begins.

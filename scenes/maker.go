@@ -3,6 +3,7 @@ package scenes
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
@@ -327,21 +328,41 @@ func (m *maker) barLines() (lines []string, keys string) {
 	return lines, keys
 }
 
-// bake draws a zone's widgets into its texture.
+// bake draws a zone's widgets into its texture, when any of them has changed.
 func (m *maker) bake(z *zone) {
+	now := baked{rect: z.rect, ground: z.ground, th: m.th, u: m.lay.Unit, focused: m.focusIn(z)}
+	if was := z.baked; now.equal(was) && slices.Equal(z.widgets, was.widgets) {
+		return
+	}
+	now.widgets = append(z.baked.widgets[:0], z.widgets...)
+	z.baked = now
 	z.texture.W, z.texture.H = int(z.rect.W), int(z.rect.H)
-	z.texture.Version = m.s.version
+	z.texture.Version++
 	z.texture.List = &z.list
 	z.texture.Under = draw.Affine{A: 1, D: 1, E: -z.rect.X, F: -z.rect.Y}
 	z.list.Reset(z.rect.W, z.rect.H)
-	if z.texture.W == 0 {
+	if z.texture.W == 0 || z.texture.H == 0 {
 		return
 	}
 	m.lay0(z)
-	k := inked{l: &z.list, th: m.th, u: m.lay.Unit, focused: m.b.focus}
+	k := inked{l: &z.list, th: m.th, u: m.lay.Unit, focused: now.focused}
 	for _, w := range z.widgets {
 		k.widget(w)
 	}
+}
+
+func (a baked) equal(b baked) bool {
+	return a.rect == b.rect && a.ground == b.ground && a.th == b.th && a.u == b.u && a.focused == b.focused
+}
+
+// focusIn is the control of the zone that has the focus, if one has.
+func (m *maker) focusIn(z *zone) describe.ID {
+	for _, w := range z.widgets {
+		if w.id != 0 && w.id == m.b.focus {
+			return w.id
+		}
+	}
+	return 0
 }
 
 const tableTop ground = sheetGround + 1
@@ -353,9 +374,9 @@ func (m *maker) lay0(z *zone) {
 	switch z.ground {
 	case panelGround:
 		l.Fill(draw.Box(r), th.Panel)
-		if m.lay.Phone {
+		if m.lay.Phone && r.Y == m.lay.Column.Y {
 			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
-		} else {
+		} else if !m.lay.Phone {
 			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: hair, H: r.H}), th.Line)
 		}
 	case barGround:
@@ -376,7 +397,7 @@ func (m *maker) describe() {
 	t := &m.s.tree
 	name := "Bench"
 	var kids []describe.Node
-	for _, z := range []zoneName{sheetZone, titleZone, stripZone, columnZone, barZone, menuZone} {
+	for _, z := range []zoneName{sheetZone, titleZone, stripZone, magnifierZone, columnZone, barZone, menuZone} {
 		if m.b.panel != noPanel && (z == titleZone || z == stripZone || z == menuZone) {
 			continue
 		}

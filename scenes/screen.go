@@ -16,8 +16,19 @@ type zone struct {
 	rect    draw.Rect
 	ground  ground
 	widgets []widget
+	baked   baked
 	list    draw.List
 	texture draw.Texture
+}
+
+// baked is what a zone's texture was last made of.
+type baked struct {
+	widgets []widget
+	rect    draw.Rect
+	ground  ground
+	th      *theme.Theme
+	u       float64
+	focused describe.ID
 }
 
 // ground is what lies under the widgets of a zone.
@@ -38,7 +49,8 @@ const (
 	menuZone
 	stripZone
 	barZone
-	columnZone
+	magnifierZone // of the column: the captions, under the insets
+	columnZone    // the rest of it
 	sheetZone
 	zoneCount
 )
@@ -53,7 +65,6 @@ type screen struct {
 	tree        describe.Tree
 	zones       [zoneCount]zone
 	bands       []draw.Rect // of the column, top to bottom
-	version     uint64
 }
 
 // screenKey is all that the words and controls on the screen depend on.
@@ -107,7 +118,6 @@ func (s *screen) build(b *Bench) {
 		return
 	}
 	s.key, s.made = k, true
-	s.version++
 	m := maker{b: b, s: s, th: theme.Of(b.set.Theme)}
 	m.make()
 }
@@ -176,7 +186,11 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 	s.sprite(l, barZone)
 	for i, band := range s.bands {
 		l.Region(band)
-		s.sprite(l, columnZone)
+		if i == len(s.bands)-1 {
+			s.sprite(l, columnZone)
+			continue
+		}
+		s.sprite(l, magnifierZone)
 		s.insets(b, l, i)
 	}
 }
@@ -233,9 +247,6 @@ func (s *screen) sprite(l *draw.List, z zoneName) {
 
 // insets draws the magnifiers that stand in a band of the column.
 func (s *screen) insets(b *Bench, l *draw.List, band int) {
-	if s.lay.Round.R == 0 {
-		return
-	}
 	th := theme.Of(b.set.Theme)
 	muted := b.phase != measuring
 	side := b.obs.Seat == sim.OnSide

@@ -131,7 +131,7 @@ func (m *maker) pages(name string, blocks []block) {
 			y = top
 		}
 		page[len(page)-1] = append(page[len(page)-1], b)
-		y += b.h + 8*u
+		y += b.h + m.blockGap()
 	}
 	m.sheetHead(name, len(page))
 	y = top
@@ -141,9 +141,11 @@ func (m *maker) pages(name string, blocks []block) {
 			w.rect.Y += y
 			m.add(sheetZone, w)
 		}
-		y += b.h + 8*u
+		y += b.h + m.blockGap()
 	}
 }
+
+func (m *maker) blockGap() float64 { return 7 * m.lay.Unit }
 
 // narrow says that the name of a panel stands above its buttons.
 func (m *maker) narrow() bool { return m.lay.Sheet.W < 420*m.lay.Text }
@@ -263,35 +265,56 @@ func (m *maker) why() []block {
 	return out
 }
 
-// helpLines are the keys and the way of the task, a pair a row.
+// helpLines are the way of a reading and the keys, a pair a row.
 var helpLines = [][2]string{
+	{"Level", "swing and roll the plate on its edge until the bubble lies wholly inside the ring"},
+	{"Strike", "let the needle rest, read the dial at its north end; if the rock falls to the left of the arrow, turn end for end first"},
+	{"Dip", "turn the plate on its side, edge straight down the slope; turn the arm until its bubble lies between the marks, read the outer scale"},
+	{"Note", "write strike and dip, record, and see what was right and why the rest was not"},
 	{"← →", "swing the plate on the rock"},
 	{"↑ ↓", "roll it about its edge; on its side, turn the arm"},
 	{"Shift, Ctrl", "with an arrow: 10° and 0.1°; S changes the usual step"},
-	{"T", "turn the plate on its side and back"},
-	{"F", "turn it end for end"},
+	{"T, F", "turn the plate on its side and back; turn it end for end"},
 	{"Space, L", "tap the case; lock and free the needle"},
 	{"[ ]", "on its side: lean the face"},
 	{", .", "turn the declination ring, where it is yours to set"},
-	{"digits", "go straight into the notebook; Ctrl Z takes back"},
+	{"Digits", "go straight into the notebook; Ctrl Z takes back"},
 	{"Tab", "go from control to control; Enter or Space presses"},
 	{"C", "come closer; drag the ground to walk round"},
 	{"1 to 6", "after the answer: water, strike, arrow, hand, numbers, yours"},
 }
 
 func (m *maker) help() []block {
-	t := m.lay.Text
-	size := noteSize * t
-	w, col := m.sheetWidth(), 110*t
 	var out []block
 	for i, row := range helpLines {
-		lines := draw.Wrap(draw.Regular, size, w-col, row[1])
+		name := widget{id: idHelpLine + describe.ID(i), role: describe.Label, name: row[0] + ": " + row[1], text: row[0], bold: true}
+		out = append(out, m.helpLine(name, row[1])...)
+	}
+	return out
+}
+
+// helpLine is a name with its words beside it, or, in a narrow panel, line by
+// line below it.
+func (m *maker) helpLine(name widget, words string) []block {
+	t, w := m.lay.Text, m.sheetWidth()
+	line := func(x widget, left float64) widget {
+		x.look, x.size, x.leading = plain, noteSize*t, 21*t
+		x.rect = draw.Rect{X: left, W: w - left, H: 21 * t * float64(len(splitLines(x.text)))}
+		return x
+	}
+	if !m.narrow() {
 		var b block
-		key := widget{text: row[0], look: plain, size: size, bold: true, leading: 21 * t, rect: draw.Rect{W: col, H: 21 * t}}
-		key.id, key.role, key.name = idHelpLine+describe.ID(i), describe.Label, row[0]+": "+row[1]
-		b.add(key)
-		b.add(widget{text: joinLines(lines), look: plain, size: size, leading: 21 * t,
-			rect: draw.Rect{X: col, W: w - col, H: 21 * t * float64(len(lines))}})
+		n := line(name, 0)
+		n.rect.W = 110 * t
+		b.add(n)
+		b.add(line(widget{text: joinLines(draw.Wrap(draw.Regular, noteSize*t, w-110*t, words))}, 110*t))
+		return []block{b}
+	}
+	out := make([]block, 1)
+	out[0].add(line(name, 0))
+	for _, s := range draw.Wrap(draw.Regular, noteSize*t, w, words) {
+		var b block
+		b.add(line(widget{text: s}, 0))
 		out = append(out, b)
 	}
 	return out
