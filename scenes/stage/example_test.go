@@ -35,6 +35,6 @@ func ExampleStage_Draw() {
 		Rect: draw.Rect{W: 640, H: 480}, Unit: 1, Theme: theme.Of(theme.Light),
 		Plane: rock, Pose: pose, Camera: stage.DefaultCamera(rock, pose), RockSeed: 1,
 	})
-	fmt.Println(len(l.Regions), "region,", len(l.Texts), "letters")
-	// Output: 1 region, 4 letters
+	fmt.Println(len(l.Regions), "region, nothing but meshes:", len(l.Meshes)+1 == len(l.Items))
+	// Output: 1 region, nothing but meshes: true
 }

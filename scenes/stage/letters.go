@@ -1,38 +1,66 @@
 package stage
 
 import (
+	"math"
+
 	"cuesta/orient"
 	"cuesta/scenes/draw"
+	"cuesta/scenes/theme"
 )
 
 var quarters = [4]string{"N", "E", "S", "W"}
 
+// letter is one of the quarters, baked.
+type letter struct {
+	theme   *theme.Theme
+	size    float64
+	texture *draw.Texture
+}
+
 // drawLetters writes the quarters outside the ring, upright. One that rock or
-// instrument would hide moves straight up until it is clear and keeps a stem. Close up there
-// are none.
+// instrument would hide moves straight up until it is clear and keeps a stem.
+// Close up there are none.
 func (st *Stage) drawLetters(sc *scene) {
 	if sc.p.Camera.Close > 0.2 {
 		return
 	}
 	size := sc.letter()
-	cap := draw.CapHeight(draw.Bold, size)
 	cx, cy := sc.lens.project(orient.Vec{})
-	for i, s := range quarters {
+	for i := range quarters {
 		x, y := sc.lens.project(mul(ringOuter, orient.AzimuthOf(orient.Angle(i)*orient.Right).Vec()))
 		dx, dy := x-cx, y-cy
 		k := length2(dx, dy)
 		x, y = x+dx/k*1.05*size, y+dy/k*0.95*size
-		c := sc.th.Ink2
-		if i == 0 {
-			c = sc.th.Ink
-		}
 		clear, moved := sc.clearOf(box{x - 0.5*size, y - 0.5*size, size, size})
 		if moved {
 			st.drawStem(sc, x, clear.y+clear.h+0.05*size, y)
 		}
 		sc.take(clear)
-		sc.list.Text(draw.Text{S: s, At: draw.Point{X: x, Y: clear.y + clear.h/2 + cap/2}, Size: size, Font: draw.Bold, Color: c, Align: draw.AlignCentre})
+		t := st.letter(sc, i, size)
+		sc.list.Sprite(t, math.Round(x-float64(t.W)/2), math.Round(clear.y+clear.h/2-float64(t.H)/2), 1, 1)
 	}
+}
+
+// letter returns a baked letter: text on the list itself would be painted anew
+// in every frame.
+func (st *Stage) letter(sc *scene, i int, size float64) *draw.Texture {
+	l := &st.letters[i]
+	if l.texture != nil && l.theme == sc.th && l.size == size {
+		return l.texture
+	}
+	c := sc.th.Ink2
+	if i == 0 {
+		c = sc.th.Ink
+	}
+	side := 2 * math.Ceil(0.7*size)
+	text := draw.Text{
+		S: quarters[i], At: draw.Point{X: side / 2, Y: side/2 + draw.CapHeight(draw.Bold, size)/2},
+		Size: size, Font: draw.Bold, Color: c, Align: draw.AlignCentre,
+	}
+	list := &draw.List{W: side, H: side}
+	list.Text(text)
+	*l = letter{sc.th, size, &draw.Texture{W: int(side), H: int(side), List: list, Version: 1}}
+	return l.texture
 }
 
 // clearOf moves a box straight up until nothing solid meets it.

@@ -54,6 +54,7 @@ type Stage struct {
 	kit         *kit   // the one in use
 	hand        hand
 	labels      labels
+	letters     [4]letter
 	sc          scene
 }
 
