@@ -75,9 +75,9 @@ func frameFigures(out io.Writer) error {
 		return err
 	}
 	defer os.RemoveAll(dir)
-	program := filepath.Join(dir, programName("bench"))
-	if said, err := quiet(goCommand("build", "-o", program, "./cmd/bench"))(); err != nil {
-		return fmt.Errorf("%s\nthe bench could not be built: %w", said, err)
+	program, err := buildBench(dir)
+	if err != nil {
+		return err
 	}
 	small, err := frames(program, "1280x720")
 	if err != nil {
