@@ -16,9 +16,11 @@ func (e Evidence) Apart(k Kind) (apart bool, rivals []Kind) {
 	if k == StrikeDipSwapped {
 		return e.swapShows(), nil
 	}
-	inStrike, rivals := e.strikeScene().stands(k)
-	inDip, more := e.dipScene().stands(k)
-	return inStrike || inDip, append(rivals, more...)
+	if apart, rivals = e.strikeScene().stands(k); apart {
+		return true, nil
+	}
+	apart, more := e.dipScene().stands(k)
+	return apart, append(rivals, more...)
 }
 
 // scene is one part of the answer, for asking what can be told apart in it.
@@ -32,7 +34,7 @@ type scene struct {
 
 func (e Evidence) strikeScene() scene {
 	s := scene{other: e.otherStrike(), near: e.Limits.Strike, right: e.Limits.Strike}
-	s.off = func(a, b orient.Angle) orient.Angle { return e.offset(orient.AzimuthOf(a), orient.AzimuthOf(b)).Abs() }
+	s.off = func(a, b orient.Angle) orient.Angle { return e.offset(orient.Azimuth(a), orient.Azimuth(b)).Abs() }
 	switch {
 	case e.Truth.Dip <= 0:
 	case e.edgeUsable():
@@ -53,12 +55,17 @@ func (e Evidence) dipScene() scene {
 	return s
 }
 
+// mainPart is the part of the commonest prediction of a mistake from which a
+// rarer one of the same mistake has to stand too: for a number misread before
+// its digits were exchanged that is a little over one standard deviation.
+const mainPart = 2
+
 // stands looks for k among the claims: apart when its main predictions are
 // wrong answers and nobody else's.
 func (s scene) stands(k Kind) (bool, []Kind) {
 	found, main := false, mainPrior(s.claims, k)
 	for _, c := range s.claims {
-		if !c.kinds.has(k) || c.prior < main/2 {
+		if !c.kinds.has(k) || c.prior*mainPart < main {
 			continue
 		}
 		rivals, clash := s.rivals(c, k)

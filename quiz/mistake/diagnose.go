@@ -25,7 +25,7 @@ func (e Evidence) posterior() posterior {
 	p := posterior{hasStrike: !e.flat() && e.sane(), hasDip: !e.Entry.DipMissing && e.sane()}
 	apart := 1 - priorSwapped
 	if p.hasStrike {
-		off := func(c orient.Angle) orient.Angle { return e.offset(e.Entry.Plane.Strike, orient.AzimuthOf(c)) }
+		off := func(c orient.Angle) orient.Angle { return e.offset(e.Entry.Plane.Strike, orient.Azimuth(c)) }
 		p.strike = weigh(e.strikeClaims(), off, e.otherStrike())
 		apart *= p.strike.total
 	}

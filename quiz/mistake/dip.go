@@ -43,19 +43,19 @@ func (e Evidence) paperDips() []claim {
 	d, sigma := e.Truth.Dip, half(e.Limits.Dip)
 	cs := append(make([]claim, 0, roomy), claim{0, priorDipCareful, d, sigma})
 	cs = append(cs, misread(0, d, sigma)...)
-	cs = append(cs, spread(EdgeNotDownDip, priorEdge, sigma, grid{10, 60, 2}, func(psi orient.Angle) orient.Angle {
+	cs = append(cs, spread(EdgeNotDownDip, priorEdge, sigma, grid{10, 60, 4}, func(psi orient.Angle) orient.Angle {
 		return orient.Atan2(d.Sin()*psi.Cos(), d.Cos())
 	})...)
-	cs = append(cs, spread(BodyLeaning, priorLean, sigma, grid{10, 60, 2}, func(eta orient.Angle) orient.Angle {
+	cs = append(cs, spread(BodyLeaning, priorLean, sigma, grid{10, 60, 4}, func(eta orient.Angle) orient.Angle {
 		return orient.Atan2(d.Sin(), d.Cos()*eta.Cos())
 	})...)
 	off := func(off orient.Angle) orient.Angle { return d + off }
-	cs = append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{-12, -3, 1}, off)...)
-	return append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{3, 12, 1}, off)...)
+	cs = append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{-12, -3, 2}, off)...)
+	return append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{3, 12, 2}, off)...)
 }
 
 // roomy holds the claims of either part without growing.
-const roomy = 160
+const roomy = 96
 
 // grid is the sizes from, to and by step, in whole degrees.
 type grid struct{ from, to, step int }
@@ -86,8 +86,8 @@ func misread(with kinds, d, sigma orient.Angle) []claim {
 // exchangedDips claims two digits exchanged in a dip read as d, give or take.
 func exchangedDips(with kinds, d, sigma orient.Angle) []claim {
 	var cs []claim
-	n := int(math.Round(d.Degrees()))
-	for m := max(n-misreading, 0); m <= min(n+misreading, 90); m++ {
+	n, around := int(math.Round(d.Degrees())), misreading(sigma)
+	for m := max(n-around, 0); m <= min(n+around, 90); m++ {
 		w := claim{sigma: sigma}.density(orient.Angle(m)*orient.Degree - d)
 		for _, x := range swapped(m, 2, 90) {
 			cs = append(cs, claim{with | setOf(DigitsSwapped), w, orient.Angle(x) * orient.Degree, leastSigma})

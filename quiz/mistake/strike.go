@@ -123,7 +123,7 @@ func (b *builder) direction(with kinds, prior float64, z orient.Azimuth) {
 // levels claims an edge off level by an unknown plunge, from 1.5° to 12° with
 // a spread of 4° (ours), on a bed of the true dip.
 func (b *builder) levels(s orient.Azimuth) {
-	const step, sigma = 0.5, 4.0
+	const step, sigma = 1.0, 4.0
 	first := len(b.claims)
 	for plunge := 1.5; plunge <= 12; plunge += step {
 		beta := orient.Angle(plunge) * orient.Degree
@@ -139,16 +139,16 @@ func (b *builder) levels(s orient.Azimuth) {
 	scaled(b.claims[first:], priorLevel)
 }
 
-// misreading is by how many degrees the number may have been read wrong before
-// its digits were exchanged: each reading is one more prediction.
-const misreading = 3
+// misreading is by how many whole degrees a number may have been read wrong
+// before its digits were exchanged: each reading is one more prediction.
+func misreading(sigma orient.Angle) int { return int(math.Ceil(2.5 * min(sigma.Degrees(), 4))) }
 
 // digits claims two digits exchanged in writing a number that was read as z,
 // give or take.
 func (b *builder) digits(with kinds, z orient.Azimuth) {
 	read := b.e.writtenFrom(z).Degrees()
-	first := len(b.claims)
-	for m := int(math.Round(read)) - misreading; m <= int(math.Round(read))+misreading; m++ {
+	n, around, first := int(math.Round(read)), misreading(b.sigma), len(b.claims)
+	for m := n - around; m <= n+around; m++ {
 		w := claim{sigma: b.sigma}.density(orient.Angle(float64(m)-read) * orient.Degree)
 		for _, x := range b.e.exchanged((m + 360) % 360) {
 			at := b.e.strikeFrom(orient.AzimuthOf(orient.Angle(x) * orient.Degree))
