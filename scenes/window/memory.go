@@ -103,7 +103,11 @@ func (r *region) against(old *region) image.Rectangle {
 			box = box.Union(r.meshes[i].against(&old.meshes[i]))
 		}
 	}
-	return box.Intersect(r.rect)
+	box = box.Intersect(r.rect)
+	if 2*box.Dx()*box.Dy() > r.rect.Dx()*r.rect.Dy() {
+		return r.rect // the same part each time is cheaper than a slightly smaller one
+	}
+	return box
 }
 
 func (k *mesh) against(old *mesh) image.Rectangle {

@@ -20,8 +20,7 @@ type Painter struct {
 	vertices []ebiten.Vertex
 	options  ebiten.DrawTrianglesOptions
 	loose    loose
-	marked   *ebiten.Image // part of the screen being painted
-	mark     image.Rectangle
+	parts    parts
 }
 
 // NewPainter returns a painter that has nothing in store.
@@ -31,7 +30,7 @@ func NewPainter() *Painter { return &Painter{} }
 // still hold what the last call left on it, or be a new image.
 func (p *Painter) Paint(screen *ebiten.Image, l *draw.List) {
 	if screen != p.screen {
-		p.screen, p.marked = screen, nil
+		p.screen, p.parts = screen, parts{}
 		p.memory.forget()
 	}
 	p.store.tick()
@@ -60,7 +59,7 @@ func (p *Painter) part(l *draw.List, rect image.Rectangle, from, to int) {
 	if clip.Empty() {
 		return
 	}
-	dst := p.sub(clip)
+	dst := p.parts.of(p.screen, clip)
 	for i := from; i < to; i++ {
 		switch it := l.Items[i]; it.Op {
 		case draw.OpMesh:
@@ -73,16 +72,27 @@ func (p *Painter) part(l *draw.List, rect image.Rectangle, from, to int) {
 	}
 }
 
-// sub returns the part of the screen to paint on; what lies outside of it
-// stays untouched. The last one is kept, since making one costs memory.
-func (p *Painter) sub(clip image.Rectangle) *ebiten.Image {
-	if clip == p.screen.Bounds() {
-		return p.screen
+// parts are the parts of the screen painted on lately: making one costs
+// memory, and the same ones come back from frame to frame.
+type parts struct {
+	kept [16]*ebiten.Image
+	next int
+}
+
+// of returns a part of the screen; what lies outside of it stays untouched.
+func (p *parts) of(screen *ebiten.Image, clip image.Rectangle) *ebiten.Image {
+	if clip == screen.Bounds() {
+		return screen
 	}
-	if p.marked == nil || p.mark != clip {
-		p.marked, p.mark = p.screen.SubImage(clip).(*ebiten.Image), clip
+	for _, k := range p.kept {
+		if k != nil && k.Bounds() == clip {
+			return k
+		}
 	}
-	return p.marked
+	k := screen.SubImage(clip).(*ebiten.Image)
+	p.kept[p.next] = k
+	p.next = (p.next + 1) % len(p.kept)
+	return k
 }
 
 func (p *Painter) mesh(dst *ebiten.Image, m *draw.Mesh) {
