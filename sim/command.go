@@ -24,18 +24,19 @@ type Kind uint8
 
 // The kinds of command.
 const (
-	Idle  Kind = iota
-	Place      // puts the instrument on the rock as Seat says; keeps the swing
-	Swing      // turns it on the surface by Angle, clockwise seen from above
-	Roll       // rolls it about the seated edge by Angle, right side down positive
-	Arm        // turns the inclination arm by Angle
-	Flip       // turns it end for end
-	Ring       // sets the declination on the dial to Angle, east positive
-	Tap        // taps the case
-	Lock       // holds the needle
-	Free       // frees the needle
-	Read       // the student takes the reading as it stands: its pose is kept
-	Note       // the student writes Text; the world keeps it, quiz judges it
+	Idle      Kind = iota
+	Place          // puts the instrument on the rock as Seat says; keeps the swing
+	Swing          // turns it on the surface by Angle, clockwise seen from above
+	Roll           // rolls it about the seated edge by Angle, right side down positive; OnLid opens the hinge by Angle
+	Arm            // turns the inclination arm by Angle
+	Flip           // turns it end for end
+	Ring           // sets the declination on the dial to Angle, east positive
+	Tap            // taps the case
+	Lock           // holds the needle
+	Free           // frees the needle
+	Read           // the student takes the reading as it stands: its pose is kept
+	Note           // the student writes Text; the world keeps it, quiz judges it
+	Calibrate      // turns the sensor through all directions, so that it learns the field of its own iron
 )
 
 // Command is one act of the student. The zero value does nothing.

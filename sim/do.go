@@ -12,6 +12,8 @@ import (
 // What Do cannot carry out. The world is then as it was.
 var (
 	ErrNotOnSide = errors.New("the inclination arm is turned with the instrument on its side")
+	ErrFlat      = errors.New("the instrument lies flat on the rock and cannot be rolled")
+	ErrNotFlat   = errors.New("the sensor is calibrated with the instrument flat on the rock")
 	ErrSeat      = errors.New("the instrument cannot be seated like this")
 	ErrAngle     = errors.New("an angle must be a number of at most one full turn")
 	ErrText      = errors.New("a note is plain text of at most 400 bytes")
@@ -67,6 +69,8 @@ func (w *World) Do(c Command) error {
 	case Note:
 		w.notes = append(w.notes, c.Text)
 		w.written.text(c.Text)
+	case Calibrate:
+		w.sensor.calibrate(w.parts.sensor)
 	}
 	return nil
 }
@@ -77,21 +81,33 @@ func (w *World) refuse(c Command) error {
 	case Idle, Flip, Tap, Lock, Free, Read:
 		return nil
 	case Place:
-		if c.Seat > OnSide {
-			return fmt.Errorf("%w: seat %d", ErrSeat, c.Seat)
+		if !w.setup.Tool.Takes(c.Seat) {
+			return fmt.Errorf("%w: seat %v", ErrSeat, c.Seat)
 		}
 		return nil
-	case Arm:
-		if w.stance.seat != OnSide {
-			return ErrNotOnSide
-		}
-		return checkAngle(c.Angle)
-	case Swing, Roll, Ring:
-		return checkAngle(c.Angle)
+	case Swing, Roll, Arm, Ring:
+		return w.refuseTurn(c)
 	case Note:
 		return w.refuseNote(c.Text)
+	case Calibrate:
+		if w.stance.seat != OnBack {
+			return ErrNotFlat
+		}
+		return nil
 	}
 	return fmt.Errorf("%w: kind %d", ErrKind, c.Kind)
+}
+
+func (w *World) refuseTurn(c Command) error {
+	switch {
+	case c.Kind == Arm && w.stance.seat != OnSide:
+		return ErrNotOnSide
+	case c.Kind == Roll && w.stance.seat == OnBack:
+		return ErrFlat
+	case !finite(c.Angle) || c.Angle.Abs() > orient.Full:
+		return fmt.Errorf("%w: %v°", ErrAngle, c.Angle.Degrees())
+	}
+	return nil
 }
 
 func (w *World) refuseNote(text string) error {
@@ -100,13 +116,6 @@ func (w *World) refuseNote(text string) error {
 	}
 	if len(w.notes) >= mostNotes {
 		return ErrNotes
-	}
-	return nil
-}
-
-func checkAngle(a orient.Angle) error {
-	if !finite(a) || a.Abs() > orient.Full {
-		return fmt.Errorf("%w: %v°", ErrAngle, a.Degrees())
 	}
 	return nil
 }

@@ -58,6 +58,7 @@ func (w *World) Hash() uint64 {
 	h.number(w.tube.bubble.At)
 	h.number(w.tube.bubble.Rate)
 	w.needle.hash(&h)
+	w.sensor.hash(&h)
 	for i := range w.readings {
 		h.flag(w.taken[i])
 		w.readings[i].hash(&h)
@@ -73,11 +74,12 @@ func (s Setup) hash(h *hasher) {
 	h.number(s.Field.Horizontal)
 	h.flag(s.Plane.Overturned)
 	h.byte(byte(s.Balance))
+	h.byte(byte(s.Tool))
 }
 
 func (t stance) hash(h *hasher) {
 	h.byte(byte(t.seat))
-	h.angles(t.swing, t.edge, t.lean, t.arm, t.ring)
+	h.angles(t.swing, t.edge, t.lean, t.hinge, t.arm, t.ring)
 }
 
 func (r round) hash(h *hasher) {
@@ -93,6 +95,14 @@ func (d needle) hash(h *hasher) {
 	h.bits(uint64(d.tremble))
 }
 
+func (s sensor) hash(h *hasher) {
+	h.number(s.known.X)
+	h.number(s.known.Y)
+	h.number(s.known.Z)
+	h.flag(s.calibrated)
+	h.bits(s.times)
+}
+
 func (r Reading) hash(h *hasher) {
 	h.bits(uint64(r.Tick))
 	h.byte(byte(r.Seat))
@@ -105,7 +115,8 @@ func (o Observation) hash(h *hasher) {
 	h.number(o.Round.Right)
 	h.number(o.Round.Forward)
 	h.number(o.Tube.Off)
-	h.angles(o.Dial.Needle, o.Dial.North.Angle(), o.Dial.Ring, o.Arc.Arm)
+	h.angles(o.Dial.Needle, o.Dial.North.Angle(), o.Dial.Ring, o.Arc.Arm, o.Hinge)
+	h.angles(o.Sensor.Direction.Angle(), o.Sensor.Dip)
 	h.byte(byte(o.Dial.State))
 	h.flag(o.Dial.Resting)
 }

@@ -3,7 +3,7 @@ package sim
 // kindNames are the names of the kinds in files and messages.
 var kindNames = [...]string{
 	Idle: "idle", Place: "place", Swing: "swing", Roll: "roll", Arm: "arm", Flip: "flip",
-	Ring: "ring", Tap: "tap", Lock: "lock", Free: "free", Read: "read", Note: "note",
+	Ring: "ring", Tap: "tap", Lock: "lock", Free: "free", Read: "read", Note: "note", Calibrate: "calibrate",
 }
 
 // String is the name of the kind in lower case, "unknown" for none of them.
@@ -29,7 +29,7 @@ func (k Kind) Turns() bool {
 	switch k {
 	case Swing, Roll, Arm, Ring:
 		return true
-	case Idle, Place, Flip, Tap, Lock, Free, Read, Note:
+	case Idle, Place, Flip, Tap, Lock, Free, Read, Note, Calibrate:
 		return false
 	}
 	return false
@@ -73,6 +73,28 @@ func BalanceOf(name string) (Balance, bool) {
 	for b, n := range balanceNames {
 		if n == name {
 			return Balance(b), true
+		}
+	}
+	return 0, false
+}
+
+// toolNames are the names of the instruments in files and messages.
+var toolNames = [...]string{Plain: "plain", Lidded: "lid", Sensing: "sensor", Complete: "lid and sensor"}
+
+// String is the name of the instrument in lower case, "unknown" for none.
+func (t Tool) String() string {
+	if int(t) < len(toolNames) {
+		return toolNames[t]
+	}
+	return "unknown"
+}
+
+// ToolOf is the instrument of a name as String writes it, and whether there is
+// one.
+func ToolOf(name string) (Tool, bool) {
+	for t, n := range toolNames {
+		if n == name {
+			return Tool(t), true
 		}
 	}
 	return 0, false

@@ -30,7 +30,7 @@ const (
 type Observation struct {
 	Tick   Tick
 	Seat   Seat
-	Seated Side // the long edge that stands on the rock
+	Seated Side // the long edge that stands on the rock; Left for the flat seats
 	Round  RoundLevel
 	Tube   TubeLevel // meaningful OnSide only
 	Dial   Dial
@@ -43,6 +43,18 @@ type Observation struct {
 	// up positive, to the nearest degree as an eye sees it; meaningful OnSide
 	// only.
 	Lean orient.Angle
+	// Hinge is the angle between lid and body on the scale of the hinge, in
+	// [0, π]: the dip, when the body is level. Meaningful OnLid only.
+	Hinge  orient.Angle
+	Sensor Sensor // meaningful OnBack only
+}
+
+// Sensor is what a sensor lying flat on the surface shows. It settles ten times
+// a second; its noise does not rest.
+type Sensor struct {
+	Direction  orient.Azimuth // of dip, with the declination set on the ring added
+	Dip        orient.Angle   // [0, π]
+	Calibrated bool           // the field of its own iron has been taken out
 }
 
 // RoundLevel is the round level: the offset of the bubble in radii of the

@@ -20,6 +20,8 @@ func (w *World) Observe() Observation {
 		Frame:    w.frame,
 		Touching: w.stance.touching(w.rock),
 		Lean:     w.seeLean(),
+		Hinge:    w.stance.hinge,
+		Sensor:   w.seeSensor(),
 	}
 }
 
@@ -48,6 +50,18 @@ func (w *World) seeDial() Dial {
 func (w *World) seeArc() Arc {
 	c := instrument.Arc{Arm: w.stance.arm}
 	return Arc{Arm: c.Arm, Percent: c.Percent()}
+}
+
+func (w *World) seeSensor() Sensor {
+	if w.stance.seat != OnBack {
+		return Sensor{Calibrated: w.sensor.calibrated}
+	}
+	a := w.sensor.show(w.parts.sensor, w.frame, w.tick)
+	return Sensor{
+		Direction:  orient.AzimuthOf(a.Direction + w.stance.ring),
+		Dip:        a.Dip,
+		Calibrated: w.sensor.calibrated,
+	}
 }
 
 func (w *World) seeLean() orient.Angle {
@@ -103,7 +117,7 @@ type Pose struct {
 	Seat   Seat
 	Seated Side
 	Swing  orient.Angle        // φ in (−π, π]
-	Roll   [seats]orient.Angle // of each seat: the plate above the rock about the seated edge, [0, π]
+	Roll   [seats]orient.Angle // of each seat: the plate above the rock about the seated edge or the hinge, [0, π]
 	Arm    orient.Angle        // [0, π/2]
 	Ring   orient.Angle        // (−π, π]
 	Frame  Frame
@@ -113,7 +127,7 @@ type Pose struct {
 func (w *World) Pose() Pose {
 	t := w.stance
 	p := Pose{Seat: t.seat, Seated: t.seated(), Swing: t.swing, Arm: t.arm, Ring: t.ring, Frame: w.frame}
-	for _, s := range [...]Seat{OnEdge, OnSide} {
+	for _, s := range [...]Seat{OnEdge, OnSide, OnLid, OnBack} {
 		t.seat = s
 		p.Roll[s] = t.above(w.rock)
 	}

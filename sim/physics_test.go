@@ -21,6 +21,7 @@ func drawn(t *rapid.T, f Field) *World {
 			orient.Angle(rapid.Float64Range(0, 359.999).Draw(t, "strike"))*deg,
 			orient.Angle(rapid.Float64Range(5, 85).Draw(t, "dip"))*deg),
 		Field: f,
+		Tool:  Complete,
 	})
 	if err != nil {
 		t.Fatal(err)

@@ -12,11 +12,11 @@ import (
 
 // anyCommand draws a command that a student could give, sensible or not.
 func anyCommand(t *rapid.T) Command {
-	c := Command{Kind: Kind(rapid.IntRange(0, int(Read)).Draw(t, "kind"))}
+	c := Command{Kind: rapid.SampledFrom([]Kind{Idle, Place, Swing, Roll, Arm, Flip, Ring, Tap, Lock, Free, Read, Calibrate}).Draw(t, "kind")}
 	if c.Kind.Turns() {
 		c.Angle = drawAngle(t, -360, 360, "angle")
 	}
-	c.Seat = Seat(rapid.IntRange(0, 1).Draw(t, "seat"))
+	c.Seat = Seat(rapid.IntRange(0, seats-1).Draw(t, "seat"))
 	return c
 }
 
@@ -26,6 +26,7 @@ func anywhere(t *rapid.T) *World {
 	w, err := New(Setup{
 		Seed:  rapid.Uint64().Draw(t, "seed"),
 		Plane: orient.PlaneOf(drawAngle(t, 0, 359, "strike"), orient.Angle(dip)*deg),
+		Tool:  Complete,
 	})
 	if err != nil {
 		t.Fatal(err)
@@ -41,7 +42,8 @@ func TestNothingBreaksTheBench(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		w := anywhere(t)
 		for range rapid.IntRange(1, 25).Draw(t, "commands") {
-			if err := w.Do(anyCommand(t)); err != nil && err != ErrNotOnSide {
+			err := w.Do(anyCommand(t))
+			if err != nil && err != ErrNotOnSide && err != ErrFlat && err != ErrNotFlat {
 				t.Fatal(err)
 			}
 			w.Advance(rapid.IntRange(0, 200).Draw(t, "ticks"))
@@ -57,13 +59,15 @@ func checkSound(t *rapid.T, w *World) {
 		dot(f.Forward, f.Forward) - 1, dot(f.Right, f.Right) - 1, dot(f.Out, f.Out) - 1,
 		dot(f.Forward, f.Right), dot(f.Right, f.Out), dot(f.Out, f.Forward),
 		f.Right.X*f.Forward.Y - f.Right.Y*f.Forward.X - f.Out.Z, // r × f = b, upwards part
-		dot(f.Forward, w.rock.normal),
 	} {
 		if !(math.Abs(d) < 1e-9) {
 			t.Fatalf("not a frame along the rock: off by %v: %+v", d, f)
 		}
 	}
-	reach := dot(f.Right, w.rock.normal) * w.stance.hand().Radians()
+	lift, reach := dot(f.Forward, w.rock.normal), dot(f.Right, w.rock.normal)*w.stance.hand().Radians()
+	if lift < -1e-9 || o.Seat != OnLid && lift > 1e-9 {
+		t.Fatalf("the forward end lies %v off the rock: %+v", lift, w.stance)
+	}
 	if reach < -1e-9 {
 		t.Fatalf("the plate cuts into the rock: %v, %+v", reach, w.stance)
 	}
@@ -72,6 +76,9 @@ func checkSound(t *rapid.T, w *World) {
 	}
 	if !(o.Dial.North >= 0 && o.Dial.North.Angle() < orient.Full) || !(o.Dial.Needle.Abs() <= orient.Half) {
 		t.Fatalf("dial: %+v", o.Dial)
+	}
+	if s := o.Sensor; !(s.Direction >= 0 && s.Direction.Angle() < orient.Full && s.Dip >= 0 && s.Dip <= orient.Half) {
+		t.Fatalf("sensor: %+v", s)
 	}
 	if !(o.Arc.Arm >= 0 && o.Arc.Arm <= orient.Right) || !(o.Arc.Percent >= 0) {
 		t.Fatalf("arc: %+v", o.Arc)
@@ -292,6 +299,7 @@ func TestHashSeesTheWholeState(t *testing.T) {
 		"steep":      {Field: Field{Horizontal: 20e-6, Inclination: deg}},
 		"ring":       {Ring: deg},
 		"balance":    {Balance: BalancedSouth},
+		"tool":       {Tool: Lidded},
 	} {
 		w, err := New(s)
 		if err != nil {
@@ -300,10 +308,13 @@ func TestHashSeesTheWholeState(t *testing.T) {
 		add(name, w)
 	}
 	for _, c := range []Command{
-		swing(deg), roll(deg), {Kind: Place, Seat: OnSide}, {Kind: Ring, Angle: deg}, {Kind: Flip},
+		swing(deg), roll(deg), {Kind: Place, Seat: OnSide}, {Kind: Place, Seat: OnLid}, {Kind: Place, Seat: OnBack}, {Kind: Ring, Angle: deg}, {Kind: Flip},
 		{Kind: Tap}, {Kind: Lock}, {Kind: Read}, {Kind: Note, Text: "a"}, {Kind: Note, Text: "b"},
 	} {
-		w := bench(t, 35, 30)
+		w, err := New(Setup{Plane: orient.PlaneOf(35*deg, 30*deg), Tool: Complete})
+		if err != nil {
+			t.Fatal(err)
+		}
 		do(t, w, c)
 		add(c.Kind.String()+c.Text, w)
 	}
@@ -329,6 +340,7 @@ func TestSetupsThatCannotBe(t *testing.T) {
 		"ring NaN":          {Ring: nan},
 		"ring of a turn":    {Ring: orient.Full},
 		"balance":           {Balance: 9},
+		"tool":              {Tool: 9},
 	} {
 		if w, err := New(s); err == nil || w != nil || !isSetup(err) {
 			t.Errorf("%s: got %v", name, err)

@@ -13,6 +13,7 @@ type stance struct {
 	swing orient.Angle // φ in (−π, π]
 	edge  orient.Angle // OnEdge: the plate above the rock about the seated edge, [0, π]
 	lean  orient.Angle // OnSide: η off the vertical, face turned up positive
+	hinge orient.Angle // OnLid: the body above the lid, [0, π]
 	arm   orient.Angle // [0, π/2]
 	ring  orient.Angle // (−π, π]
 }
@@ -47,16 +48,13 @@ func blend(u, v orient.Vec, a orient.Angle) orient.Vec {
 
 // seated is the long edge that stands on the rock. It follows from the swing,
 // so that a level plate always reaches out over the falling side and the arm
-// always reads a positive angle.
+// always reads a positive angle. Flat seats stand on no edge; they say Left.
 func (t stance) seated() Side {
-	on := t.swing.Cos()
-	if t.seat == OnSide {
-		on = t.swing.Sin()
+	switch {
+	case t.seat == OnEdge && t.swing.Cos() < 0, t.seat == OnSide && t.swing.Sin() < 0:
+		return RightSide
 	}
-	if on >= 0 {
-		return Left
-	}
-	return RightSide
+	return Left
 }
 
 // hand is +1 with the left edge seated, −1 with the right one.
@@ -67,13 +65,19 @@ func (t stance) hand() orient.Angle {
 	return -1
 }
 
-// above is the angle of the plate above the rock about the seated edge, in
-// [0, π]: 0 lies flat on it, face up; π lies against it, face down.
+// above is the angle of the plate above the rock about the seated edge or the
+// hinge, in [0, π]: 0 lies flat on it, face up; π lies against it, face down.
 func (t stance) above(k rock) orient.Angle {
-	if t.seat == OnSide {
+	switch t.seat {
+	case OnEdge:
+		return t.edge
+	case OnSide:
 		return max(0, min(orient.Half, k.upright(t)-t.lean))
+	case OnLid:
+		return t.hinge
+	case OnBack:
 	}
-	return t.edge
+	return 0
 }
 
 // upright is the angle above the rock at which the face is vertical. Where
@@ -93,6 +97,9 @@ func (k rock) level(t stance) orient.Angle {
 
 // frame is the body in the world.
 func (t stance) frame(k rock) Frame {
+	if t.seat == OnLid {
+		return t.hinged(k)
+	}
 	turn := t.above(k) * t.hand()
 	aside := k.aside(t.swing)
 	return Frame{
@@ -102,20 +109,38 @@ func (t stance) frame(k rock) Frame {
 	}
 }
 
-// swung is the stance after a turn on the surface. On its edge the plate keeps
-// its angle to the rock; on its side the hand keeps its lean.
+// hinged is the body above a lid that lies flush on the rock. The hinge lies in
+// the surface, at the back end, square to the swing; opening it lifts the
+// forward end. So the body is level only with the hinge along the strike and
+// opened by the dip, and then points down the dip.
+func (t stance) hinged(k rock) Frame {
+	along := k.along(t.swing)
+	return Frame{
+		Forward: blend(along, k.normal, t.hinge),
+		Right:   k.aside(t.swing),
+		Out:     blend(k.normal, along, -t.hinge),
+	}
+}
+
+// swung is the stance after a turn on the surface. On its edge and on its lid
+// the plate keeps its angle to the rock; on its side the hand keeps its lean.
 func (t stance) swung(a orient.Angle, k rock) stance {
 	t.swing = (t.swing + a).Wrapped()
 	return t.clear(k)
 }
 
 // rolled is the stance after a roll about the seated edge, right side down
-// positive, as far as the rock allows.
+// positive, or about the hinge, forward end up positive, as far as the rock
+// allows. What lies flat cannot roll.
 func (t stance) rolled(a orient.Angle, k rock) stance {
-	if t.seat == OnSide {
-		t.lean += a * t.hand()
-	} else {
+	switch t.seat {
+	case OnEdge:
 		t.edge -= a * t.hand()
+	case OnSide:
+		t.lean += a * t.hand()
+	case OnLid:
+		t.hinge += a
+	case OnBack:
 	}
 	return t.clear(k)
 }
@@ -123,6 +148,7 @@ func (t stance) rolled(a orient.Angle, k rock) stance {
 // clear keeps the plate out of the rock.
 func (t stance) clear(k rock) stance {
 	t.edge = max(0, min(orient.Half, t.edge))
+	t.hinge = max(0, min(orient.Half, t.hinge))
 	if t.seat == OnSide {
 		up := k.upright(t)
 		t.lean = max(up-orient.Half, min(up, t.lean))
@@ -136,7 +162,8 @@ func (t stance) touching(k rock) bool {
 	return a <= 0 || a >= orient.Half
 }
 
-// flipped is the stance turned end for end: a level plate stays level.
+// flipped is the stance turned end for end: a level plate stays level. A hinge
+// keeps its angle.
 func (t stance) flipped() stance {
 	t.swing = (t.swing + orient.Half).Wrapped()
 	return t

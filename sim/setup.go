@@ -18,6 +18,7 @@ type Setup struct {
 	Field   Field
 	Ring    orient.Angle // declination already set on the dial, east positive
 	Balance Balance      // the zone the needle's counterweight was set for
+	Tool    Tool         // the instrument on the bench
 }
 
 // Field is the magnetic field at the bench. The zero value stands for the
@@ -73,6 +74,8 @@ func (s Setup) Check() error {
 		return fmt.Errorf("%w: the ring is set to %v°; it lies between -180° and 180°", ErrSetup, s.Ring.Degrees())
 	case s.Balance > BalancedSouth:
 		return fmt.Errorf("%w: there is no balance %d", ErrSetup, s.Balance)
+	case s.Tool > Complete:
+		return fmt.Errorf("%w: there is no instrument %d", ErrSetup, s.Tool)
 	}
 	return s.Field.check()
 }
@@ -109,4 +112,29 @@ func (b Balance) vertical(here float64) float64 {
 		return -45e-6
 	}
 	return here
+}
+
+// Tool is the instrument on the bench: what it has beside its plate, which can
+// always be seated on an edge and on its side.
+type Tool uint8
+
+// The instruments.
+const (
+	Plain    Tool = iota // the plate alone
+	Lidded               // with a hinged lid
+	Sensing              // with a sensor in its back
+	Complete             // with both
+)
+
+// Takes says whether the instrument can be seated so.
+func (t Tool) Takes(s Seat) bool {
+	switch s {
+	case OnEdge, OnSide:
+		return true
+	case OnLid:
+		return t == Lidded || t == Complete
+	case OnBack:
+		return t == Sensing || t == Complete
+	}
+	return false
 }

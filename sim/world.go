@@ -22,6 +22,7 @@ type World struct {
 	round  round
 	tube   tube
 	needle needle
+	sensor sensor
 
 	readings [seats]Reading
 	taken    [seats]bool
@@ -37,6 +38,14 @@ type parts struct {
 	round  instrument.RoundLevel
 	tube   instrument.TubeLevel
 	needle instrument.Needle
+	sensor instrument.Sensor
+}
+
+func standardParts() parts {
+	return parts{
+		instrument.StandardRound(), instrument.StandardTube(),
+		instrument.StandardNeedle(), instrument.StandardSensor(),
+	}
 }
 
 // round and tube are the bubbles and where they are heading in this pose.
@@ -58,10 +67,11 @@ func New(s Setup) (*World, error) {
 	}
 	w := &World{
 		setup: s,
-		parts: parts{instrument.StandardRound(), instrument.StandardTube(), instrument.StandardNeedle()},
+		parts: standardParts(),
 		rock:  rockOf(s.Plane),
 	}
 	w.needle = needleIn(s.Field.orDefault(), s.Balance, w.parts.needle)
+	w.sensor = sensorIn(s.Field.orDefault(), s.Seed, w.parts.sensor)
 	w.lay()
 	return w, nil
 }

@@ -35,6 +35,7 @@ type setup struct {
 	Horizontal  float64 `json:"horizontal"`
 	Ring        float64 `json:"ring"`
 	Balance     string  `json:"balance"`
+	Tool        string  `json:"tool"`
 }
 
 type line struct {
@@ -61,6 +62,10 @@ type seen struct {
 	Off     float64 `json:"off"`
 	North   float64 `json:"north"`
 	Arm     float64 `json:"arm"`
+
+	Hinge     float64 `json:"hinge"`
+	Direction float64 `json:"direction"`
+	Dip       float64 `json:"dip"`
 }
 
 // encode is the one way a line is written.
@@ -93,12 +98,14 @@ func headOf(r Recording) head {
 		Horizontal:  s.Field.Horizontal,
 		Ring:        s.Ring.Radians(),
 		Balance:     s.Balance.String(),
+		Tool:        s.Tool.String(),
 	}}
 }
 
 // setup is the set-up of the line, unchecked but for its words.
 func (h head) setup() (sim.Setup, bool) {
 	b, ok := sim.BalanceOf(h.Setup.Balance)
+	tool, known := sim.ToolOf(h.Setup.Tool)
 	return sim.Setup{
 		Seed: h.Setup.Seed,
 		Plane: orient.Plane{
@@ -113,7 +120,8 @@ func (h head) setup() (sim.Setup, bool) {
 		},
 		Ring:    orient.Angle(h.Setup.Ring),
 		Balance: b,
-	}, ok
+		Tool:    tool,
+	}, ok && known
 }
 
 func lineOf(e Entry) line {
@@ -135,6 +143,7 @@ func tailOf(r Recording) tail {
 	return tail{End: len(r.Entries), Tick: int64(r.End.Tick), Hash: hexOf(r.End.Hash), Seen: seen{
 		Seat: s.Seat.String(), Seated: s.Seated.String(),
 		Right: s.Right, Forward: s.Forward, Off: s.Off, North: s.North, Arm: s.Arm,
+		Hinge: s.Hinge, Direction: s.Direction, Dip: s.Dip,
 	}}
 }
 
@@ -145,5 +154,6 @@ func (t tail) seen() (Seen, bool) {
 	return Seen{
 		Seat: seat, Seated: side,
 		Right: t.Seen.Right, Forward: t.Seen.Forward, Off: t.Seen.Off, North: t.Seen.North, Arm: t.Seen.Arm,
+		Hinge: t.Seen.Hinge, Direction: t.Seen.Direction, Dip: t.Seen.Dip,
 	}, ok && known
 }

@@ -121,17 +121,23 @@ func (f *reader) decode(v any) error {
 		return f.wrong(ErrFormat, hint(err))
 	}
 	if got := encode(v); !bytes.Equal(got, f.text) {
-		return f.wrong(ErrFormat, "written out it would be "+clip(string(got)))
+		return f.wrong(ErrFormat, difference(f.text, got))
 	}
 	return nil
 }
 
-func clip(s string) string {
-	const most = 160
-	if len(s) <= most {
-		return s
+// difference says where a line leaves the one form it can have.
+func difference(read, want []byte) string {
+	n := 0
+	for n < min(len(read), len(want)) && read[n] == want[n] {
+		n++
 	}
-	return s[:most] + "…"
+	if n == len(want) {
+		return fmt.Sprintf("it would end after column %d", n)
+	}
+	const most = 60
+	rest := string(want[n:min(len(want), n+most)])
+	return fmt.Sprintf("from column %d on it would read ‘%s’", n+1, rest)
 }
 
 // hint says in plain words what the decoder missed.
@@ -181,7 +187,7 @@ func (f *reader) head(r *Recording) error {
 	}
 	var ok bool
 	if r.Setup, ok = h.setup(); !ok {
-		return f.wrong(ErrFormat, "the balance is one of here, north, equator, south")
+		return f.wrong(ErrFormat, "the balance is one of here, north, equator, south, and the tool one of plain, lid, sensor, lid and sensor")
 	}
 	if err := r.Setup.Check(); err != nil {
 		return f.wrong(ErrFormat, err.Error())
@@ -240,7 +246,7 @@ func (f *reader) tick(r *Recording, t sim.Tick) error {
 func (f *reader) entry(l line) (Entry, error) {
 	k, ok := sim.KindOf(l.Do)
 	if !ok {
-		return Entry{}, f.wrong(ErrFormat, "what is done is one of idle, place, swing, roll, arm, flip, ring, tap, lock, free, read, note")
+		return Entry{}, f.wrong(ErrFormat, "what is done is one of idle, place, swing, roll, arm, flip, ring, tap, lock, free, read, note, calibrate")
 	}
 	if err := f.shape(l, k); err != nil {
 		return Entry{}, err

@@ -44,17 +44,26 @@ type Seen struct {
 	Off            float64 // bubble of the tube level, in half gaps
 	North          float64 // degrees at the north end of the needle
 	Arm            float64 // degrees on the arc
+	Hinge          float64 // degrees between lid and body
+	Direction, Dip float64 // degrees on the sensor, when it lies flat
 }
 
 // Close says whether two sights are the same to a reader: the same seat, angles
 // within 0.01°, bubbles within a hundredth of their marks. Targets that round
 // products and sums in one go may differ by less than that.
 func (s Seen) Close(t Seen) bool {
-	turn := math.Remainder(s.North-t.North, 360)
-	return s.Seat == t.Seat && s.Seated == t.Seated &&
-		math.Abs(turn) <= closeEnough && math.Abs(s.Arm-t.Arm) <= closeEnough &&
-		math.Abs(s.Right-t.Right) <= closeEnough && math.Abs(s.Forward-t.Forward) <= closeEnough &&
-		math.Abs(s.Off-t.Off) <= closeEnough
+	if s.Seat != t.Seat || s.Seated != t.Seated {
+		return false
+	}
+	for _, d := range [...]float64{
+		math.Remainder(s.North-t.North, 360), math.Remainder(s.Direction-t.Direction, 360),
+		s.Arm - t.Arm, s.Hinge - t.Hinge, s.Dip - t.Dip, s.Right - t.Right, s.Forward - t.Forward, s.Off - t.Off,
+	} {
+		if math.Abs(d) > closeEnough {
+			return false
+		}
+	}
+	return true
 }
 
 const closeEnough = 0.01
@@ -64,6 +73,7 @@ func SeenIn(o sim.Observation) Seen {
 	return Seen{
 		Seat: o.Seat, Seated: o.Seated,
 		Right: o.Round.Right, Forward: o.Round.Forward, Off: o.Tube.Off,
-		North: o.Dial.North.Degrees(), Arm: o.Arc.Arm.Degrees(),
+		North: o.Dial.North.Degrees(), Arm: o.Arc.Arm.Degrees(), Hinge: o.Hinge.Degrees(),
+		Direction: o.Sensor.Direction.Degrees(), Dip: o.Sensor.Dip.Degrees(),
 	}
 }

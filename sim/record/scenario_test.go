@@ -15,13 +15,14 @@ import (
 var update = flag.Bool("update", false, "write the golden recordings again")
 
 // scenarios are the golden recordings: a careful measurement with both ends of
-// the strike line, a hasty one with everything against the grain, and a slow
-// needle on a steep bed in the far north. Any `cuesta replay` can run them.
+// the strike line, a hasty one with everything against the grain, a slow needle
+// on a steep bed in the far north, and one bed measured with the lid and with
+// the sensor. Any `cuesta replay` can run them.
 func scenarios(t *testing.T) []string {
 	t.Helper()
 	files, err := filepath.Glob(filepath.Join("testdata", "*.rec"))
-	if err != nil || len(files) != 3 {
-		t.Fatalf("got %v, %v; want three recordings", files, err)
+	if err != nil || len(files) != 4 {
+		t.Fatalf("got %v, %v; want four recordings", files, err)
 	}
 	return files
 }
@@ -77,7 +78,7 @@ func TestScenariosEndWhereTheySay(t *testing.T) {
 }
 
 func TestScenariosUseEveryKindOfCommand(t *testing.T) {
-	var used [sim.Note + 1]bool
+	var used [sim.Calibrate + 1]bool
 	for _, name := range scenarios(t) {
 		for _, e := range readFile(t, name).Entries {
 			used[e.Command.Kind] = true
