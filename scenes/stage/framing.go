@@ -14,8 +14,8 @@ const (
 	letterSize = 20
 )
 
-// frame sets scale and centre of the lens: the usual ones while everything
-// fits, smaller and shifted for what stands tall. It does not depend on the
+// frame sets scale and centre of the lens: a little larger than usual where
+// there is room, smaller and shifted for what stands tall. It does not depend on the
 // azimuth, nor on how the instrument lies, so that the picture keeps still.
 func (sc *scene) frame() {
 	r, l := sc.p.Rect, &sc.lens
@@ -28,7 +28,7 @@ func (sc *scene) frame() {
 	k := min(r.W/wide, r.H/tall)
 	up, down, side := sc.reach()
 	margin := sc.px(8)
-	k = min(k, (r.H-2*margin-2.6*letter)/(up+down), (r.W-2*margin-2.6*letter)/(2*side))
+	k = min(1.14*k, (r.H-2*margin-2.6*letter)/(up+down), (r.W-2*margin-2.6*letter)/(2*side))
 	l.scale = k
 	l.cx = r.X + r.W/2
 	l.cy = r.Y + max(margin+1.3*letter+k*up, min(r.H-margin-1.3*letter-k*down, share*r.H))

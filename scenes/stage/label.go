@@ -180,6 +180,11 @@ func (sc *scene) free(b box) bool {
 			return false
 		}
 	}
+	for _, r := range sc.p.Keep {
+		if r.W > 0 && b.meets(box{r.X, r.Y, r.W, r.H}) {
+			return false
+		}
+	}
 	pad := sc.px(4)
 	wide := box{b.x - pad, b.y - pad, b.w + 2*pad, b.h + 2*pad}
 	if sc.toolHull.meets(wide) {

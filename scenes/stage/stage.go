@@ -19,9 +19,10 @@ type Params struct {
 	Observation sim.Observation // needle, bubbles, arm
 	Camera      Camera
 	Reveal      Overlays
-	MuteNeedle  bool   // draws the needle in ink, when it is not being read
-	RockSeed    uint64 // the same seed gives the same stone
-	Coarse      bool   // paints the stone with fewer pixels, for slow machines
+	MuteNeedle  bool         // draws the needle in ink, when it is not being read
+	RockSeed    uint64       // the same seed gives the same stone
+	Keep        [4]draw.Rect // what else stands in Rect, such as a title: no label covers it
+	Coarse      bool         // paints the stone with fewer pixels, for slow machines
 }
 
 // Overlays are what explains the answer, each switched by itself.

@@ -140,6 +140,7 @@ func TestLabelsKeepClear(t *testing.T) {
 			for _, o := range []sim.Pose{level(p), upright(p), poseOf(p, sim.OnEdge, orient.Half, p.Dip)} {
 				q := params(p, o)
 				q.Reveal = Overlays{Strike: true, Arrow: true, Water: true, Progress: 1, Numbers: true}
+				q.Keep = [4]draw.Rect{{X: 32, Y: 24, W: 190, H: 64}, {X: 630, Y: 14, W: 290, H: 30}}
 				l.Reset(928, 664)
 				st.Draw(&l, q)
 				sc := &st.sc
@@ -153,6 +154,11 @@ func TestLabelsKeepClear(t *testing.T) {
 					for j, c := range sc.placed[:4+i] {
 						if b.meets(c) {
 							t.Errorf("%g/%g: label %d covers letter or label %d", s, d, i, j)
+						}
+					}
+					for _, r := range q.Keep[:2] {
+						if b.meets(box{r.X, r.Y, r.W, r.H}) {
+							t.Errorf("%g/%g: label %d covers the title", s, d, i)
 						}
 					}
 					if b.x < 0 || b.y < 0 || b.x+b.w > wide.W || b.y+b.h > wide.H {

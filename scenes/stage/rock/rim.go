@@ -116,7 +116,7 @@ func (s *Stone) flake(side Side, t float64) scarp {
 	reach := [...]float64{2.6, 3.6, 2.2, 2.8}[side]
 	ragged := 0.42*(n.broken(t/0.8)-0.5) + 0.24*(n.with(1).broken(t/0.33)-0.5) + 0.12*(n.with(2).broken(t/0.13)-0.5)
 	wide := n.with(3).broken(t/4.1+9) - 0.42
-	first := reach*1.9*max(wide, -0.12) + 0.16 + ragged*(0.35+1.1*max(0, wide))
+	first := reach*1.45*max(wide, -0.12) + 0.16 + ragged*(0.35+1.1*max(0, wide))
 	second := 0.5*first - 0.35 + 0.9*(n.with(4).broken(t/1.9)-0.5)
 	return scarp{first, second}
 }
