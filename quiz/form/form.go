@@ -1,0 +1,72 @@
+package form
+
+import (
+	"cuesta/orient"
+	"cuesta/quiz"
+	"cuesta/quiz/item"
+	"cuesta/sim"
+)
+
+// Blueprint is what an instructor writes: what a quiz asks, and how it is
+// marked.
+type Blueprint struct {
+	Title      string
+	Notation   orient.Notation
+	Place      string // in words
+	Field      sim.Field
+	RingPreset bool // the declination is set on the dial for the student
+	Tolerance  quiz.Tolerance
+	PassShare  float64 // of the points, in [0, 1]
+	Minutes    float64 // time limit; 0 is none
+	Cautions   bool    // the usual cautions are printed on paper forms
+	Seed       uint64
+	Parts      []Part
+}
+
+// Part is a run of items of one kind.
+type Part struct {
+	Kind     string
+	Count    int
+	Points   float64 // of each item
+	Attempts int     // answers that may be given to an item; at least 1
+	HintCost float64 // share of the item's points that a hint costs
+	Spec     item.Spec
+}
+
+// Student is a line of the roster.
+type Student struct {
+	ID        string
+	Name      string
+	ExtraTime float64 // factor on the time limit, at least 1
+}
+
+// Form is what one student is dealt. It keeps specifications and seeds; the
+// items follow from them.
+type Form struct {
+	Blueprint Blueprint
+	Student   Student
+	Code      string // short, for sheets and files
+	Items     []Dealt
+}
+
+// Dealt is one item of a form.
+type Dealt struct {
+	Part int
+	Seed uint64
+}
+
+// Submission is what comes back.
+type Submission struct {
+	Form     Form
+	Answers  []Answer // one an item, in their order
+	Started  string   // RFC 3339, from the clock of the machine that was used, or ""
+	Finished string
+}
+
+// Answer is what a student did with one item.
+type Answer struct {
+	Texts     []string // as typed, one an attempt, the last counts
+	Hints     int      // taken
+	Flagged   bool
+	Recording string // of the bench, as sim/record writes it, or ""
+}

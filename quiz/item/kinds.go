@@ -1,0 +1,4 @@
+package item
+
+// kinds are all kinds, in the order of the handbook.
+var kinds []Kind
