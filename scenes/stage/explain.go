@@ -210,7 +210,7 @@ func (st *Stage) drawYours(sc *scene) {
 	l.pen.Done()
 }
 
-// yours are the ends of the student's strike line and the end of his line down
+// yours are the ends of the student's strike line and the end of the line down
 // the dip.
 func (sc *scene) yours() (p, q, down orient.Vec) {
 	o := sc.swept(0, 0)

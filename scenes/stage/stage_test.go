@@ -222,3 +222,28 @@ func TestNumbers(t *testing.T) {
 		}
 	}
 }
+
+// Tiny and odd rectangles draw something or nothing, but never fail.
+func TestOddRectangles(t *testing.T) {
+	p := planeOf(35, 30)
+	st := New()
+	var l draw.List
+	for _, r := range []draw.Rect{{}, {W: 1, H: 1}, {X: 10.5, Y: -3.25, W: 40, H: 900}, {W: 900, H: 40}, {X: 3, W: 3000, H: 2000}} {
+		for _, close := range []float64{0, 1} {
+			q := params(p, upright(p))
+			q.Rect, q.Reveal, q.Camera.Close = r, everything, close
+			l.Reset(r.W, r.H)
+			st.Draw(&l, q)
+			if got := len(l.Regions); got != 1 {
+				t.Errorf("%v: got %d regions, want 1", r, got)
+			}
+			for _, m := range l.Meshes {
+				for _, v := range m.Vertices {
+					if v.X != v.X || v.Y != v.Y {
+						t.Fatalf("%v: a vertex is not a number", r)
+					}
+				}
+			}
+		}
+	}
+}
