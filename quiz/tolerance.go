@@ -7,7 +7,8 @@ import (
 )
 
 // Tolerance is what a careful reading is allowed to be off by. It is fair to
-// gentle beds: there a bubble off by a little turns the strike by a lot.
+// gentle beds: there a bubble off by a little turns the strike by a lot. The
+// zero value tolerates nothing.
 type Tolerance struct {
 	Reading   orient.Angle // of the dial, ≥ 0
 	Levelling orient.Angle // τ, tilt left along the edge by a careful student, ≥ 0

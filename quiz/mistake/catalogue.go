@@ -8,61 +8,75 @@ type kindEntry struct {
 	name   string
 	what   string // what happened, to follow "probably"
 	advice string // how to see it and what to do next time: whole sentences
+
+	// The same where the dip direction is written instead of the strike, if
+	// the words differ.
+	directionWhat, directionAdvice string
 }
 
 var catalogue = [Kinds]kindEntry{
-	OtherEnd: {"other-end", "the other end of the strike line was written",
-		"Lay the right hand on the bed, fingers down the dip: the thumb points to the end to write."},
-	SouthEnd: {"south-end", "the south end of the needle was read",
-		"Find the north end by its shape, and read the number there."},
-	DirectionForStrike: {"dip-direction-for-strike", "the dip direction was written where the strike belongs",
-		"The strike is level along the bed; the dip direction is 90° clockwise from its right-hand end."},
-	EastWest: {"east-west-exchanged", "east and west were exchanged",
-		"On the dial E stands to the left of N on purpose: write the number as it stands, without turning it round."},
-	WrongLetters: {"wrong-letters", "the letters name the side that rises",
-		"Look which way water would run down the bed, and write the letters of that side."},
-	DeclinationNotSet: {"declination-not-set", "the declination was left out",
-		"The needle shows magnetic north: set the ring to the declination of the place before reading."},
-	DeclinationWrongSign: {"declination-wrong-sign", "the declination was taken with the wrong sign",
-		"East declination is added to a magnetic azimuth, west is taken off: look whether the ring says E or W."},
-	DeclinationMisset: {"declination-misset", "the ring was not set to the declination of the place",
-		"Compare the ring with the declination of the place before reading."},
-	DeclinationTwice: {"declination-twice", "the declination was added once more to a reading that had it already",
-		"With the declination set on the ring the dial shows true azimuths: write them as they stand."},
-	LevelNotCentred: {"level-not-centred", "the round level was not centred when the dial was read, so the edge did not lie along the strike",
-		"Bring the bubble wholly inside its ring first; on a gentle bed even a little tilt turns the strike far."},
-	NeedleMoving: {"needle-not-at-rest", "the needle was still swinging when it was read",
-		"Wait until it stands still, then read."},
-	NeedleRubbing: {"needle-rubbing", "the case was tilted so far that the needle touched the glass",
-		"Level the case and tap it, so that the needle swings free before you read."},
-	NeedleLocked: {"needle-locked", "the needle was held by its lock when it was read",
-		"Free the needle and let it come to rest before you read."},
-	NeedleSticking: {"needle-sticking", "the needle stuck a little on its pivot",
-		"Tap the case lightly once the needle stands still, and read again."},
-	EdgeNotDownDip: {"edge-not-down-dip", "the edge did not point straight down the dip, so an apparent dip was measured",
-		"Turn the edge until the angle is greatest: at a right angle to the strike."},
-	BodyLeaning: {"body-leaning", "the body leaned while the dip was read",
-		"Hold the face upright: leaning makes the dip too large."},
-	TubeNotCentred: {"tube-not-centred", "the tube level was off when the arc was read",
-		"Turn the arm until the bubble stands between its marks, then read."},
-	PercentScale: {"percent-scale", "the percent scale was read as degrees",
-		"Read the degree scale: 45° is 100 percent."},
-	Complement: {"complement", "the angle was counted from the vertical",
-		"Dip is counted from the horizontal: a level bed is 0°, an upright one 90°."},
-	DigitsSwapped: {"digits-swapped", "two digits were exchanged in writing",
-		"Read the number aloud as you write it."},
-	StrikeDipSwapped: {"strike-dip-swapped", "strike and dip stand in each other's place",
-		"The azimuth comes first, with three digits; the dip follows, with two."},
-	LettersContradict: {"letters-contradict", "the letters name a direction along the strike line, not to a side of it",
-		"A bed dips at a right angle to its strike: one striking 040° dips SE or NW."},
+	OtherEnd: {name: "other-end", what: "the other end of the strike line was written",
+		advice:          "Lay the right hand on the bed, fingers down the dip: the thumb points to the end to write.",
+		directionWhat:   "the dip direction was reckoned from the other end of the strike line",
+		directionAdvice: "Lay the right hand on the bed, fingers down the dip: the fingers point the way to write."},
+	SouthEnd: {name: "south-end", what: "the south end of the needle was read",
+		advice: "Find the north end by its shape, and read the number there."},
+	DirectionForStrike: {name: "dip-direction-for-strike", what: "the dip direction was written where the strike belongs",
+		advice:        "The strike is level along the bed; the dip direction is 90° clockwise from its right-hand end.",
+		directionWhat: "the strike was written where the dip direction belongs"},
+	EastWest: {name: "east-west-exchanged", what: "east and west were exchanged",
+		advice: "On the dial E stands to the left of N on purpose: write the number as it stands, without turning it round."},
+	WrongLetters: {name: "wrong-letters", what: "the letters name the side that rises",
+		advice: "Look which way water would run down the bed, and write the letters of that side."},
+	DeclinationNotSet: {name: "declination-not-set", what: "the declination was left out",
+		advice: "The needle shows magnetic north: set the ring to the declination of the place before reading."},
+	DeclinationWrongSign: {name: "declination-wrong-sign", what: "the declination was taken with the wrong sign",
+		advice: "East declination is added to a magnetic azimuth, west is taken off: look whether the ring says E or W."},
+	DeclinationMisset: {name: "declination-misset", what: "the ring was not set to the declination of the place",
+		advice: "Compare the ring with the declination of the place before reading."},
+	DeclinationTwice: {name: "declination-twice", what: "the declination was added once more to a reading that had it already",
+		advice: "With the declination set on the ring the dial shows true azimuths: write them as they stand."},
+	LevelNotCentred: {name: "level-not-centred", what: "the round level was not centred when the dial was read",
+		advice: "Bring the bubble wholly inside its ring first; on a gentle bed even a little tilt turns the strike far."},
+	NeedleMoving: {name: "needle-not-at-rest", what: "the needle was still swinging when it was read",
+		advice: "Wait until it stands still, then read."},
+	NeedleRubbing: {name: "needle-rubbing", what: "the case was tilted so far that the needle touched the glass",
+		advice: "Level the case and tap it, so that the needle swings free before you read."},
+	NeedleLocked: {name: "needle-locked", what: "the needle was held by its lock when it was read",
+		advice: "Free the needle and let it come to rest before you read."},
+	NeedleSticking: {name: "needle-sticking", what: "the needle stuck a little on its pivot",
+		advice: "Tap the case lightly once the needle stands still, and read again."},
+	EdgeNotDownDip: {name: "edge-not-down-dip", what: "the edge did not point straight down the dip, so an apparent dip was measured",
+		advice: "Turn the edge until the angle is greatest: at a right angle to the strike."},
+	BodyLeaning: {name: "body-leaning", what: "the body leaned while the dip was read",
+		advice: "Hold the face upright: leaning makes the dip too large."},
+	TubeNotCentred: {name: "tube-not-centred", what: "the tube level was off when the arc was read",
+		advice: "Turn the arm until the bubble stands between its marks, then read."},
+	PercentScale: {name: "percent-scale", what: "the percent scale was read as degrees",
+		advice: "Read the degree scale: 45° is 100 percent."},
+	Complement: {name: "complement", what: "the angle was counted from the vertical",
+		advice: "Dip is counted from the horizontal: a level bed is 0°, an upright one 90°."},
+	DigitsSwapped: {name: "digits-swapped", what: "two digits were exchanged in writing",
+		advice: "Read the number aloud as you write it."},
+	StrikeDipSwapped: {name: "strike-dip-swapped", what: "strike and dip stand in each other's place",
+		advice:        "The azimuth comes first, with three digits; the dip follows, with two.",
+		directionWhat: "dip direction and dip stand in each other's place"},
+	LettersContradict: {name: "letters-contradict", what: "the letters name a direction along the strike line, not to a side of it",
+		advice: "A bed dips at a right angle to its strike: one striking 040° dips SE or NW."},
 }
 
 // what says what happened, in the words of the notation.
 func (k Kind) what(n orient.Notation) string {
-	if k == DirectionForStrike && n == orient.DirectionDip {
-		return "the strike was written where the dip direction belongs"
+	if c := catalogue[k]; n == orient.DirectionDip && c.directionWhat != "" {
+		return c.directionWhat
 	}
 	return catalogue[k].what
 }
 
-func (k Kind) advice() string { return catalogue[k].advice }
+// advice says what to do next time, in the words of the notation.
+func (k Kind) advice(n orient.Notation) string {
+	if c := catalogue[k]; n == orient.DirectionDip && c.directionAdvice != "" {
+		return c.directionAdvice
+	}
+	return catalogue[k].advice
+}

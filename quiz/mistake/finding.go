@@ -22,13 +22,13 @@ type Finding struct {
 func (e Evidence) said(k Kind, with []Kind) string {
 	n := e.Entry.Notation
 	if len(with) == 0 {
-		return "Probably " + k.what(n) + ". " + k.advice()
+		return "Probably " + k.what(n) + ". " + k.advice(n)
 	}
 	whats := []string{"Either " + k.what(n)}
-	advice := []string{k.advice()}
+	advice := []string{k.advice(n)}
 	for _, r := range with {
 		whats = append(whats, "or "+r.what(n))
-		advice = append(advice, r.advice())
+		advice = append(advice, r.advice(n))
 	}
 	return strings.Join(whats, ", ") + "; this answer does not tell which. " + strings.Join(advice, " ")
 }

@@ -33,7 +33,7 @@ func (e Evidence) ofLetters(ns []orient.Angle) Finding {
 			return Finding{DirectionForStrike, 0.9, e.said(DirectionForStrike, nil), nil}
 		}
 	}
-	return Finding{LettersContradict, 1, catalogueSentence(LettersContradict), nil}
+	return Finding{LettersContradict, 1, e.plain(LettersContradict), nil}
 }
 
 // ofSteep explains a dip over 90.
@@ -57,9 +57,10 @@ func (e Evidence) ofSteep(azimuth, dip orient.Angle) (Finding, bool) {
 	return Finding{}, false
 }
 
-func catalogueSentence(k Kind) string {
-	what := catalogue[k].what
-	return strings.ToUpper(what[:1]) + what[1:] + ". " + k.advice()
+// plain says what is certain.
+func (e Evidence) plain(k Kind) string {
+	what := k.what(e.Entry.Notation)
+	return strings.ToUpper(what[:1]) + what[1:] + ". " + k.advice(e.Entry.Notation)
 }
 
 // numbers are the numbers in a text as degrees, in order.
