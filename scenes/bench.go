@@ -9,6 +9,7 @@ import (
 	"cuesta/scenes/inset"
 	"cuesta/scenes/keep"
 	"cuesta/scenes/session"
+	"cuesta/scenes/spoken"
 	"cuesta/scenes/stage"
 	"cuesta/sim"
 )
@@ -259,8 +260,14 @@ func (b *Bench) rise(ticks int) {
 	}
 }
 
-// Description is the screen in words.
-func (b *Bench) Description() *describe.Tree { return &b.screen.tree }
+// Description is the screen in words. The instrument is described as it stands
+// now, in the words of the spoken bench.
+func (b *Bench) Description() *describe.Tree {
+	if n := b.screen.tree.Find(idInstrument); n != nil {
+		n.Value = spoken.Look(b.ses)
+	}
+	return &b.screen.tree
+}
 
 // Picture draws the bench into l.
 func (b *Bench) Picture(l *draw.List) { b.screen.picture(b, l) }

@@ -2,7 +2,6 @@ package scenes
 
 import (
 	"cuesta/orient"
-	"cuesta/scenes/inset"
 	"cuesta/sim"
 )
 
@@ -10,16 +9,6 @@ import (
 func compass(z orient.Azimuth) string {
 	names := [...]string{"north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"}
 	return names[int(z.Degrees()/45+.5)%8]
-}
-
-// look is the instrument on the slab in words, without the answer.
-func (b *Bench) look() string {
-	o := b.obs
-	edge := [...]string{sim.Left: "left", sim.RightSide: "right"}[o.Seated]
-	if o.Seat == sim.OnSide {
-		return "On its side, on the " + edge + " long edge. Tube bubble " + inset.TubeState(o.Tube).Words() + "."
-	}
-	return "On its " + edge + " long edge. Bubble " + inset.RoundState(o.Round).Words() + "; needle " + inset.DialState(o.Dial).Words() + "."
 }
 
 // liftsWithMore says whether the more of the second hand lifts the free side

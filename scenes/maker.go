@@ -178,7 +178,7 @@ func (m *maker) title() {
 	}
 	right, bottom = m.place(x, bottom, right)
 	z := &m.s.zones[titleZone]
-	z.ground, z.rect = noGround, draw.Rect{W: math.Ceil(right + 4*u), H: math.Ceil(bottom)}
+	z.ground, z.rect = m.overRock(), draw.Rect{X: math.Floor(x - 14*u), Y: 6 * u, W: math.Ceil(right - x + 28*u), H: math.Ceil(bottom - 6*u)}
 	if m.apart() {
 		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: max(m.lay.Title.H, math.Ceil(bottom+4*u))}
 	}
@@ -260,6 +260,15 @@ func (m *maker) menuWidgets() []widget {
 	}
 }
 
+// overRock is the ground of words that lie over the rock: none over the bare
+// table, a plate where the close view brings stone under them.
+func (m *maker) overRock() ground {
+	if m.b.view.close {
+		return plateGround
+	}
+	return noGround
+}
+
 // menu is the quiet row at the upper right of the rock.
 func (m *maker) menu() {
 	u := m.lay.Unit
@@ -288,6 +297,7 @@ func (m *maker) menu() {
 		m.add(menuZone, w)
 		x += w.rect.W
 	}
+	m.s.zones[menuZone].ground = m.overRock()
 	m.s.zones[menuZone].rect = snap(draw.Rect{X: r.X + r.W - total - 14*u, Y: r.Y + 6*u, W: total + 14*u, H: h + 12*u})
 }
 
@@ -365,7 +375,6 @@ func (m *maker) focusIn(z *zone) describe.ID {
 	return 0
 }
 
-const tableTop ground = sheetGround + 1
 
 // lay0 draws the ground of a zone and the hairline that parts it off.
 func (m *maker) lay0(z *zone) {
@@ -386,6 +395,10 @@ func (m *maker) lay0(z *zone) {
 		l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
 	case tableTop:
 		l.Fill(draw.Box(r), th.BgTop)
+	case plateGround:
+		inner := grow(r, -2*m.lay.Unit)
+		l.Fill(draw.RoundBox(inner, 4*m.lay.Unit), th.Panel)
+		l.Stroke(draw.RoundBox(grow(inner, -hair/2), 4*m.lay.Unit), draw.Stroke{Width: hair, Color: th.Line})
 	case sheetGround:
 		l.Fill(draw.Box(r), th.Panel)
 		l.Stroke(draw.Box(grow(r, -hair/2)), draw.Stroke{Width: hair, Color: th.Line})
@@ -429,7 +442,7 @@ func (m *maker) firstFocus() describe.ID {
 func (m *maker) instrument() describe.Node {
 	r := m.lay.Scene
 	return describe.Node{
-		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Value: m.b.look(), Keys: "arrows",
+		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Keys: "arrows",
 		Focusable: true, Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
 	}
 }

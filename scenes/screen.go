@@ -40,6 +40,8 @@ const (
 	barGround
 	tableGround // goes on from the backdrop of the rock
 	sheetGround // a panel over the rock
+	tableTop    // a row above the rock
+	plateGround // a plate under words on the rock
 )
 
 type zoneName uint8
