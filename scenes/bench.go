@@ -264,7 +264,7 @@ func (b *Bench) rise(ticks int) {
 // now, in the words of the spoken bench.
 func (b *Bench) Description() *describe.Tree {
 	if n := b.screen.tree.Find(idInstrument); n != nil {
-		n.Value = spoken.Look(b.ses)
+		n.Value = spoken.Glance(b.ses)
 	}
 	return &b.screen.tree
 }

@@ -375,7 +375,6 @@ func (m *maker) focusIn(z *zone) describe.ID {
 	return 0
 }
 
-
 // lay0 draws the ground of a zone and the hairline that parts it off.
 func (m *maker) lay0(z *zone) {
 	l, r, th := &z.list, z.rect, m.th
