@@ -31,11 +31,12 @@ const grazing = 0.17
 // the near end, the top and the gap under the plate in profile. On its side it
 // faces the instrument. While the face can be read from the usual place the
 // view does not follow the pose; else it is the nearest view from which face
-// and rock are both seen.
+// and rock are both seen. Where there is none nearby it is the usual one: the
+// face comes into view as the instrument is swung down the dip.
 func DefaultCamera(p orient.Plane, o sim.Pose) Camera {
 	c := usualCamera(p, o.Seat)
 	if o.Seat == sim.OnSide {
-		return c.facing(p, o.Frame.Out, 0.5, 75*orient.Degree)
+		return c.facing(p, o.Frame.Out, 0.42, 36*orient.Degree)
 	}
 	return c.facing(p, o.Frame.Out, 0.36, 24*orient.Degree)
 }
@@ -49,28 +50,20 @@ func usualCamera(p orient.Plane, seat sim.Seat) Camera {
 
 // facing looks for the view nearest to c from which the face with the outward
 // normal out is seen well enough: the sine between line of sight and face is at
-// least fair. It turns by at most reach.
+// least fair. It turns by at most reach, and stays at c if that is not enough.
 func (c Camera) facing(p orient.Plane, out orient.Vec, fair float64, reach orient.Angle) Camera {
-	best, most := c, -1.0
 	for turn := orient.Angle(0); turn <= reach; turn += 3 * orient.Degree {
 		for lift := orient.Angle(0); lift <= 24*orient.Degree; lift += 6 * orient.Degree {
 			for _, side := range [2]orient.Angle{1, -1} {
 				d := Camera{Azimuth: c.Azimuth.Add(side * turn), Elevation: c.Elevation + lift}
 				eye := direction(d.Azimuth, d.Elevation)
-				if dot(eye, p.Normal()) < grazing {
-					continue
-				}
-				seen := dot(eye, out)
-				if seen >= fair {
+				if dot(eye, p.Normal()) >= grazing && dot(eye, out) >= fair {
 					return d
-				}
-				if seen > most {
-					best, most = d, seen
 				}
 			}
 		}
 	}
-	return best
+	return c
 }
 
 // Orbit turns the camera by the two angles and keeps it where Clamp allows.
@@ -128,8 +121,11 @@ func (c Camera) nearer(p orient.Plane, o sim.Pose) Camera {
 	}
 	d := c
 	if o.Seat == sim.OnSide {
-		h := orient.Atan2(o.Frame.Out.X, o.Frame.Out.Y)
-		d.Azimuth = orient.AzimuthOf(h)
+		// Only a face that is seen is turned to.
+		out := o.Frame.Out
+		to := orient.AzimuthOf(orient.Atan2(out.X, out.Y)).From(c.Azimuth)
+		seen := ease(0.1, 0.4, dot(direction(c.Azimuth, c.Elevation), out))
+		d.Azimuth = c.Azimuth.Add(orient.Angle(seen) * max(-OrbitReach, min(OrbitReach, to)))
 		d.Elevation = 24 * orient.Degree
 	} else {
 		d.Elevation = 62 * orient.Degree

@@ -56,8 +56,8 @@ func TestDefaultCameraSeesFaceAndRock(t *testing.T) {
 			}{
 				{"level", level(p), 0.36},
 				{"turned end for end", poseOf(p, sim.OnEdge, orient.Half, p.Dip), 0.36},
-				{"on its side, left edge", upright(p), 0.5},
-				{"on its side, right edge", poseOf(p, sim.OnSide, -orient.Right, orient.Right), 0.5},
+				{"on its side, left edge", upright(p), 0.42},
+				{"on its side, right edge", poseOf(p, sim.OnSide, -orient.Right, orient.Right), 0.42},
 			}
 			for _, tt := range tests {
 				c := DefaultCamera(p, tt.o)
@@ -70,6 +70,15 @@ func TestDefaultCameraSeesFaceAndRock(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// A face that cannot be seen from nearby does not drag the view away.
+func TestHiddenFaceKeepsTheUsualView(t *testing.T) {
+	p := planeOf(137, 78)
+	o := poseOf(p, sim.OnSide, degrees(165), orient.Right)
+	if got, want := DefaultCamera(p, o), usualCamera(p, sim.OnSide); got != want {
+		t.Errorf("got %v, want the usual view %v", got, want)
 	}
 }
 

@@ -47,6 +47,9 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 	b := sc.openCut(nil)
 	side := func(f int) tint { return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1) }
 	s.face(&b, 4, colour(sc.th.PlateUnder, sc.shade(s.norm[4]), 1))
+	if s.seen[4] {
+		sc.backArrow(&b, colour(sc.th.PlateLine, sc.shade(s.norm[4]), 1))
+	}
 	for _, f := range [2]int{0, 2} {
 		s.face(&b, f, colour(sc.th.Edge, sc.barLight(s.norm[f]), 1))
 	}
@@ -64,6 +67,13 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 	}
 	sc.fringeBody(&b, s)
 	b.pen.Done()
+}
+
+// backArrow marks the forward end on the back of the plate.
+func (sc *scene) backArrow(b *brush, c tint) {
+	const y, from, neck, tip, shaft, head = plateWide / 2, 3.2, 11.2, 13.2, 0.11, 0.75
+	b.polygon(sc.spotOn(from, y-shaft, 0, c), sc.spotOn(neck, y-shaft, 0, c), sc.spotOn(neck, y+shaft, 0, c), sc.spotOn(from, y+shaft, 0, c))
+	b.polygon(sc.spotOn(neck, y-head, 0, c), sc.spotOn(tip, y, 0, c), sc.spotOn(neck, y+head, 0, c))
 }
 
 // fringeBody softens the outer edges, each in the colour of its own stretch:
@@ -194,7 +204,11 @@ func (st *Stage) drawRim(sc *scene, s *prism) {
 			b.line(mix(e.a, e.b, barWide/plateWide), mix(e.a, e.b, 1-barWide/plateWide), sc.px(1.25), colour(sc.th.PlateRim, 1, 1))
 		case s.seen[e.f] && s.seen[e.g]:
 			k := (sc.faceLight(s.norm[e.f]) + sc.faceLight(s.norm[e.g])) / 2
-			b.line(e.a, e.b, 1, colour(sc.th.Edge, min(1, 1.06*k), 1))
+			c := colour(sc.th.Edge, min(1, 1.06*k), 1)
+			if e.f != 0 && e.f != 2 && e.g != 0 && e.g != 2 {
+				c = colour(sc.th.PlateRim, 0.6, 1)
+			}
+			b.line(e.a, e.b, 1, c)
 		}
 	}
 	b.pen.Done()
