@@ -19,6 +19,7 @@ type Painter struct {
 	screen   *ebiten.Image
 	vertices []ebiten.Vertex
 	options  ebiten.DrawTrianglesOptions
+	mixer    mixer
 	loose    loose
 	parts    parts
 }
@@ -112,6 +113,10 @@ func (p *Painter) mesh(dst *ebiten.Image, m *draw.Mesh) {
 		for i := range p.vertices {
 			p.vertices[i].SrcX, p.vertices[i].SrcY = whiteSize/2, whiteSize/2
 		}
+	}
+	if n := m.Taps(); n > 1 {
+		p.mixer.draw(dst, p.vertices, m.Indices, src, n)
+		return
 	}
 	p.options.ColorScaleMode = ebiten.ColorScaleModePremultipliedAlpha
 	p.options.DisableMipmaps = true

@@ -17,7 +17,7 @@ func (p *Painter) mesh(c canvas, m *draw.Mesh) {
 	if c.clip.Empty() {
 		return
 	}
-	s := shader{tex: tex, nearest: m.Nearest}
+	s := shader{tex: tex, nearest: m.Nearest, taps: m.Taps()}
 	if tex != nil && tex.Rect.Empty() {
 		return
 	}
@@ -110,6 +110,7 @@ func floorDiv(a, b int) int {
 type shader struct {
 	tex     *image.RGBA
 	nearest bool
+	taps    int        // along each side of a pixel
 	x, y    [6]float64 // change of each value to the right and down
 	at      [6]float64 // its value at the centre of pixel (0, 0)
 }
@@ -143,6 +144,8 @@ func (s *shader) run(pix []uint8, x, y int) {
 		s.flat(pix, v, d)
 	case s.nearest:
 		s.copied(pix, v, d)
+	case s.taps > 1:
+		s.mixed(pix, v, d)
 	default:
 		s.filtered(pix, v, d)
 	}
@@ -194,26 +197,63 @@ func (s *shader) plain(v, d [6]int) bool {
 }
 
 func (s *shader) filtered(pix []uint8, v, d [6]int) {
-	t, w, h := s.tex, s.tex.Rect.Dx()-1, s.tex.Rect.Dy()-1
 	whole := s.plain(v, d)
 	for i := 0; i < len(pix); i += 4 {
-		u, w2 := v[0]-1<<(bits-1), v[1]-1<<(bits-1)
-		x, y := u>>bits, w2>>bits
-		fx, fy := uint32(u>>(bits-8))&255, uint32(w2>>(bits-8))&255
-		x0, x1 := max(0, min(x, w))*4, max(0, min(x+1, w))*4
-		y0, y1 := max(0, min(y, h))*t.Stride, max(0, min(y+1, h))*t.Stride
-		a, b := t.Pix[y0+x0:y0+x0+4:y0+x0+4], t.Pix[y0+x1:y0+x1+4:y0+x1+4]
-		c, e := t.Pix[y1+x0:y1+x0+4:y1+x0+4], t.Pix[y1+x1:y1+x1+4:y1+x1+4]
-		k0, k1, k2, k3 := (256-fx)*(256-fy), fx*(256-fy), (256-fx)*fy, fx*fy
-		var m [4]uint32
-		for n := range 4 {
-			z := uint32(a[n])*k0 + uint32(b[n])*k1 + uint32(c[n])*k2 + uint32(e[n])*k3 // 8+16 bits
-			m[n] = z >> 8 * 257 >> 8
-			if !whole {
-				m[n] = (m[n]*(factor(v[2+n])>>1) + 16383) / 32767
+		m := s.between(v[0], v[1])
+		put(pix[i:i+4:i+4], m, &v, whole)
+		for k := range v {
+			v[k] += d[k]
+		}
+	}
+}
+
+// between mixes the four pixels of the texture round a place, into 16 bits.
+func (s *shader) between(u, v int) (m [4]uint32) {
+	t, w, h := s.tex, s.tex.Rect.Dx()-1, s.tex.Rect.Dy()-1
+	u, v = u-1<<(bits-1), v-1<<(bits-1)
+	x, y := u>>bits, v>>bits
+	fx, fy := uint32(u>>(bits-8))&255, uint32(v>>(bits-8))&255
+	x0, x1 := max(0, min(x, w))*4, max(0, min(x+1, w))*4
+	y0, y1 := max(0, min(y, h))*t.Stride, max(0, min(y+1, h))*t.Stride
+	a, b := t.Pix[y0+x0:y0+x0+4:y0+x0+4], t.Pix[y0+x1:y0+x1+4:y0+x1+4]
+	c, e := t.Pix[y1+x0:y1+x0+4:y1+x0+4], t.Pix[y1+x1:y1+x1+4:y1+x1+4]
+	k0, k1, k2, k3 := (256-fx)*(256-fy), fx*(256-fy), (256-fx)*fy, fx*fy
+	for n := range 4 {
+		z := uint32(a[n])*k0 + uint32(b[n])*k1 + uint32(c[n])*k2 + uint32(e[n])*k3 // 8+16 bits
+		m[n] = z >> 8 * 257 >> 8
+	}
+	return m
+}
+
+// put lays a colour of the texture over a pixel, by the colour factors in v.
+func put(q []uint8, m [4]uint32, v *[6]int, whole bool) {
+	if !whole {
+		for n := range m {
+			m[n] = (m[n]*(factor(v[2+n])>>1) + 16383) / 32767
+		}
+	}
+	over(q, m[0], m[1], m[2], m[3])
+}
+
+// mixed takes several places of the texture for each pixel, spread evenly over
+// the pixel.
+func (s *shader) mixed(pix []uint8, v, d [6]int) {
+	whole, n := s.plain(v, d), s.taps
+	fix := func(f float64) int { return int(f * (1 << bits)) }
+	dx, dy := [2]int{fix(s.x[0]), fix(s.x[1])}, [2]int{fix(s.y[0]), fix(s.y[1])}
+	for i := 0; i < len(pix); i += 4 {
+		var sum [4]uint32
+		for j := range n * n {
+			kx, ky := 2*(j%n)+1-n, 2*(j/n)+1-n // of 2n
+			m := s.between(v[0]+(dx[0]*kx+dy[0]*ky)/(2*n), v[1]+(dx[1]*kx+dy[1]*ky)/(2*n))
+			for k := range m {
+				sum[k] += m[k]
 			}
 		}
-		over(pix[i:i+4:i+4], m[0], m[1], m[2], m[3])
+		for k := range sum {
+			sum[k] /= uint32(n * n)
+		}
+		put(pix[i:i+4:i+4], sum, &v, whole)
 		for k := range v {
 			v[k] += d[k]
 		}
