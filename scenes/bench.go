@@ -178,6 +178,7 @@ func (b *Bench) Choose(s Settings) {
 	}
 	fresh := s.Declination != b.set.Declination || s.Dips != b.set.Dips
 	b.set = s
+	b.ses.Write(s.Notation)
 	b.edited()
 	if fresh && b.phase == measuring && b.text == "" {
 		b.number--

@@ -2,8 +2,10 @@ package scenes
 
 import (
 	"fmt"
+	"strings"
 
 	"cuesta/orient"
+	"cuesta/quiz"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
@@ -195,7 +197,27 @@ func (m *maker) settings() []block {
 	for _, o := range m.b.set.options() {
 		out = append(out, m.choices(o))
 	}
-	return out
+	return append(out, m.helpLine(widget{id: idPanelText, role: describe.Label, name: "So far: " + m.b.soFar(), text: "So far", bold: true}, m.b.soFar())...)
+}
+
+// soFar is what the student has done up to now, in words.
+func (b *Bench) soFar() string {
+	var parts []string
+	for c := range quiz.Classes {
+		s := b.tally.Classes[c]
+		if s.Total == 0 {
+			continue
+		}
+		parts = append(parts, fmt.Sprintf("%s dips %d of %d right", quiz.DipClass(c), s.Right, s.Total))
+	}
+	if len(parts) == 0 {
+		return "no plane recorded yet"
+	}
+	words := strings.Join(parts, ", ")
+	if f := b.tally.Focus(); len(f) > 0 {
+		words += "; most often: " + strings.ReplaceAll(f[0].String(), "-", " ")
+	}
+	return words + "."
 }
 
 func (m *maker) choices(o option) block {

@@ -126,3 +126,7 @@ func (s *Session) Recording() record.Recording { return s.bench.Recording() }
 func (s *Session) Recordings() []record.Recording {
 	return append(append([]record.Recording(nil), s.past...), s.Recording())
 }
+
+// Write sets the notation in which answers are taken from now on, where one
+// written form could be two.
+func (s *Session) Write(n orient.Notation) { s.options.Notation = n }
