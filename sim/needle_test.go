@@ -180,6 +180,21 @@ func TestTapTakesMostOfTheRestError(t *testing.T) {
 	}
 }
 
+func TestTappedNeedleIsNotAtRestUntilTheCaseIs(t *testing.T) {
+	w := bench(t, 35, 30)
+	levelAt(t, w, 0)
+	w.Advance(20 * TicksPerSecond)
+	do(t, w, Command{Kind: Tap})
+	if w.Observe().Dial.Resting {
+		t.Error("at rest on a case that trembles")
+	}
+	w.Advance(trembleTicks)
+	w.Advance(2 * TicksPerSecond)
+	if !w.Observe().Dial.Resting {
+		t.Error("not at rest after the case is")
+	}
+}
+
 // Near the magnetic pole the same needle is slow and unsure.
 func TestWeakFieldMakesTheNeedleSlowAndUnsure(t *testing.T) {
 	worst := func(h float64) (off, seconds float64) {
@@ -234,4 +249,22 @@ func TestNeedleOfAnotherZoneDrags(t *testing.T) {
 	if got := w.Observe().Dial.State; got != NeedleRubbing {
 		t.Errorf("balanced for the south, tapped level: %v", got)
 	}
+}
+
+// Within its clearance the needle stays horizontal, so a tilted dial is only a
+// little out of round under it: at most tan²(τ/2), 0.11° at 5° (the projection
+// of a circle tilted by τ).
+func TestDialErrorFromTiltIsOfSecondOrder(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		w := drawn(t, strongField)
+		β := drawAngle(t, -2.9, 2.9, "along")
+		must(t, w, swing((orient.Asin(β.Sin()/w.Setup().Plane.Dip.Sin()) - w.stance.swing).Wrapped()))
+		must(t, w, roll(-w.across()))
+		restNeedle(t, w)
+		must(t, w, roll(drawAngle(t, -3.5, 3.5, "across")))
+		o := w.Observe()
+		f, half := o.Frame.Forward, w.frame.tilt()/2
+		limit := 2*orient.Angle(half.Tan()*half.Tan()) + w.parts.needle.Band(1e-3)
+		near(t, "dial", o.Dial.North.Angle(), orient.Atan2(f.X, f.Y), limit)
+	})
 }

@@ -209,3 +209,20 @@ func TestStrikeScatterOverDipScatter(t *testing.T) {
 		}
 	}
 }
+
+// The ends of the range: a flat bed and an upright one.
+func TestArmAtTheEndsOfTheRange(t *testing.T) {
+	for _, c := range []struct {
+		dip   float64
+		swing orient.Angle
+		want  orient.Angle
+	}{{0, 90 * deg, 0}, {0, 0, 0}, {90, 90 * deg, 90 * deg}, {90, -90 * deg, 90 * deg}, {90, 0, 0}, {90, 30 * deg, 30 * deg}} {
+		w := bench(t, 35, c.dip)
+		do(t, w, swing((c.swing - w.stance.swing).Wrapped()), Command{Kind: Place, Seat: OnSide},
+			Command{Kind: Arm, Angle: c.want})
+		w.Advance(2 * TicksPerSecond)
+		if o := w.Observe(); !o.Tube.Centred || math.Abs(o.Tube.Off) > 1e-6 || (o.Arc.Arm-c.want).Abs() > 1e-12 {
+			t.Errorf("dip %v°, swing %v°, arm %v°: %+v", c.dip, c.swing.Degrees(), o.Arc.Arm.Degrees(), o.Tube)
+		}
+	}
+}

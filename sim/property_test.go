@@ -318,9 +318,28 @@ func TestHashSeesTheWholeState(t *testing.T) {
 		do(t, w, c)
 		add(c.Kind.String()+c.Text, w)
 	}
-	w := bench(t, 35, 30)
-	w.Step()
-	add("a step", w)
+	for name, change := range map[string]func(w *World){
+		"a step":       (*World).Step,
+		"round right":  func(w *World) { w.round.spot.Right.At++ },
+		"round rate":   func(w *World) { w.round.spot.Right.Rate++ },
+		"round ahead":  func(w *World) { w.round.spot.Forward.At++ },
+		"ahead rate":   func(w *World) { w.round.spot.Forward.Rate++ },
+		"tube":         func(w *World) { w.tube.bubble.At++ },
+		"tube rate":    func(w *World) { w.tube.bubble.Rate++ },
+		"needle":       func(w *World) { w.needle.bearing.At++ },
+		"needle rate":  func(w *World) { w.needle.bearing.Rate++ },
+		"needle held":  func(w *World) { w.needle.held++ },
+		"needle state": func(w *World) { w.needle.state = NeedleFree },
+		"known bias":   func(w *World) { w.sensor.known.Y++ },
+		"calibrated":   func(w *World) { w.sensor.calibrated = true },
+		"hinge":        func(w *World) { w.stance.hinge++ },
+		"lean":         func(w *World) { w.stance.lean++ },
+		"arm":          func(w *World) { w.stance.arm++ },
+	} {
+		w := bench(t, 35, 30)
+		change(w)
+		add(name, w)
+	}
 }
 
 func TestSetupsThatCannotBe(t *testing.T) {
