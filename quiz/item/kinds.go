@@ -1,4 +1,8 @@
 package item
 
 // kinds are all kinds, in the order of the handbook.
-var kinds []Kind
+var kinds = []Kind{
+	measureSlab{},
+	readDial{},
+	convertNotation{},
+}
