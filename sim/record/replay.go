@@ -29,6 +29,12 @@ const (
 // Replay runs a recording again. The error says that it cannot be run at all:
 // its set-up is impossible (sim.ErrSetup) or its ticks go back (ErrFormat).
 func Replay(r Recording) (Result, error) {
+	return Watch(r, func(Entry, *sim.World) {})
+}
+
+// Watch runs a recording again as Replay does and shows the world after each
+// command that the bench carries out. Look at the world, do not drive it.
+func Watch(r Recording, after func(Entry, *sim.World)) (Result, error) {
 	if err := r.order(); err != nil {
 		return Result{}, err
 	}
@@ -49,6 +55,7 @@ func Replay(r Recording) (Result, error) {
 		if err != nil {
 			return res, nil
 		}
+		after(e, w)
 	}
 	advanceTo(w, r.End.Tick)
 	end := SeenIn(w.Observe())
