@@ -79,7 +79,6 @@ type Bench struct {
 	held    held
 	drag    drag
 	blink   int
-	ticks   int
 	water   float64
 	stage   *stage.Stage
 	insets  *inset.Set
