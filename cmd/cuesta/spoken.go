@@ -69,9 +69,6 @@ func (s *speaker) run() error {
 		return err
 	}
 	ses, err := session.New(o)
-	if errors.Is(err, sim.ErrSeat) {
-		return fmt.Errorf("this bench knows the edge method only; leave --method out or write --method edge")
-	}
 	if err != nil {
 		return err
 	}
@@ -93,7 +90,7 @@ func (s *speaker) welcome(b *spoken.Bench) {
 }
 
 func (s *speaker) options() (session.Options, error) {
-	o := session.Options{Method: s.method, Notation: orient.AzimuthDip}
+	o := session.Options{Tool: sim.Complete, Method: s.method, Notation: orient.AzimuthDip}
 	var err error
 	if o.Seed, err = s.seedOf(); err != nil {
 		return o, err

@@ -20,7 +20,8 @@ type Options struct {
 	Field      sim.Field     // of the place; zero for the teaching default
 	Place      string        // the place in words, or ""
 	RingPreset bool          // the declination is already set on the dial
-	Method     sim.Seat      // the seat the bench starts on
+	Tool       sim.Tool      // the instrument on the bench
+	Method     sim.Seat      // the seat the bench starts on; the instrument must take it
 	Notation   orient.Notation
 	Tolerance  quiz.Tolerance // quiz.DefaultTolerance when zero
 	Mix        quiz.Mix       // of the planes dealt; quiz.DefaultMix when not valid
@@ -37,7 +38,7 @@ type Session struct {
 }
 
 // New lays the first plane on the bench. The error wraps sim.ErrSetup, or
-// sim.ErrSeat for a method the bench does not know.
+// sim.ErrSeat for a method the instrument is not made for.
 func New(o Options) (*Session, error) {
 	if o.Tolerance == (quiz.Tolerance{}) {
 		o.Tolerance = quiz.DefaultTolerance
@@ -66,7 +67,7 @@ func Deal(seed uint64, m quiz.Mix) orient.Plane {
 func (s *Session) Next(seed uint64) error { return s.lay(seed, Deal(seed, s.options.Mix)) }
 
 func (s *Session) lay(seed uint64, p orient.Plane) error {
-	setup := sim.Setup{Seed: seed, Plane: p, Field: s.options.Field}
+	setup := sim.Setup{Seed: seed, Plane: p, Field: s.options.Field, Tool: s.options.Tool}
 	if s.options.RingPreset {
 		setup.Ring = s.options.Field.Declination
 	}

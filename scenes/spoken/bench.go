@@ -48,7 +48,7 @@ func (b *Bench) Line(text string) (r Reply, told bool) {
 
 func (b *Bench) do(l Line) Reply {
 	switch l.Word {
-	case Seat, Swing, Roll, Arm, Flip, Ring, Tap, Lock, Free:
+	case Seat, Swing, Roll, Arm, Flip, Ring, Tap, Lock, Free, Calibrate:
 		return b.move(l)
 	case Wait:
 		b.ses.Advance(l.Ticks)
@@ -101,6 +101,8 @@ func (l Line) command() sim.Command {
 		c.Kind = sim.Lock
 	case Free:
 		c.Kind = sim.Free
+	case Calibrate:
+		c.Kind = sim.Calibrate
 	case Nothing, Wait, Look, Bubble, Read, Note, Picture, Reveal, New, Help, Quit:
 	}
 	return c
@@ -122,21 +124,25 @@ func sorry(l Line, err error) string {
 	switch {
 	case errors.Is(err, sim.ErrNotOnSide):
 		return "The arm is turned with the instrument on its side: seat side puts it there."
+	case errors.Is(err, sim.ErrFlat):
+		return "Flat on the rock the instrument cannot be rolled."
+	case errors.Is(err, sim.ErrNotFlat):
+		return "The sensor is calibrated with the instrument flat on the rock: seat flat puts it there."
 	case errors.Is(err, sim.ErrSeat):
-		return "This bench does not have " + seatName(l.Seat) + "; seat edge and seat side would do."
+		return "The instrument on this bench does not have " + partFor(l.Seat) + "; seat edge and seat side would do."
 	}
 	return "That could not be done: " + err.Error() + "."
 }
 
-func seatName(s sim.Seat) string {
+func partFor(s sim.Seat) string {
 	switch s {
 	case sim.OnLid:
-		return "an instrument with a lid"
+		return "a lid"
 	case sim.OnBack:
-		return "a sensor to lay flat"
+		return "a sensor in its back"
 	case sim.OnEdge, sim.OnSide:
 	}
-	return "such a seat"
+	return "a part for that"
 }
 
 // read takes the reading: its pose is kept for the judge.

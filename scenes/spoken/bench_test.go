@@ -4,7 +4,9 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
+	"fmt"
 	"io"
+	"math"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -102,7 +104,7 @@ func TestMovesTakeASecondAndQuestionsNoTime(t *testing.T) {
 	}{
 		{"swing 1", 120}, {"roll 1", 120}, {"flip", 120}, {"ring 1E", 120}, {"tap", 120}, {"lock", 120},
 		{"free", 120}, {"seat side", 120}, {"arm 3", 120}, {"wait 2.5", 300}, {"look", 0}, {"bubble", 0}, {"read", 0},
-		{"note 035/30", 0}, {"reveal", 0}, {"help", 0}, {"nonsense", 0}, {"seat lid", 0},
+		{"note 035/30", 0}, {"reveal", 0}, {"help", 0}, {"nonsense", 0}, {"seat lid", 0}, {"calibrate", 0},
 	} {
 		before := s.now.Tick
 		if got := s.try("%s", tt.line).Tick - before; got != tt.ticks {
@@ -185,6 +187,75 @@ func TestWhatCannotBeDoneIsToldAndChangesNothing(t *testing.T) {
 	}
 }
 
+// Left edge seated the arm opens upwards, right edge seated the arc hangs down:
+// the same turn then lowers the index end.
+func TestTheArmTellsWhichWayItsEndWent(t *testing.T) {
+	for _, tt := range []struct {
+		swing float64
+		want  string
+	}{{90, "away from the seated edge. Its index end went up."}, {-90, "away from the seated edge. Its index end went down."}} {
+		s := sit(t, given(35, 30))
+		s.typed("swing %.4f", tt.swing-s.bench.Session().World().Pose().Swing.Degrees())
+		s.typed("seat side")
+		off := s.now.Tube.Off
+		if said := s.typed("arm 10").Said; !strings.Contains(said, tt.want) {
+			t.Errorf("swing %v: %q, want it to tell %q", tt.swing, said, tt.want)
+		}
+		// From the edge, 30° off level, the bubble still lies at the same, high
+		// end; past the level it changes over.
+		if s.typed("arm 60"); s.now.Tube.Off*off >= 0 {
+			t.Errorf("swing %v: bubble from %v to %v", tt.swing, off, s.now.Tube.Off)
+		}
+	}
+}
+
+// A hinged lid shows dip direction and dip in one operation (common practice).
+func TestTheLidInWords(t *testing.T) {
+	o := given(310, 42)
+	o.Tool, o.Method = sim.Complete, sim.OnLid
+	s := sit(t, o)
+	if said := s.typed("look").Said; !strings.Contains(said, "The lid lies flush") || !strings.Contains(said, "The hinge is closed") {
+		t.Errorf("look: %s", said)
+	}
+	s.typed("swing %.4f", 90-s.bench.Session().World().Pose().Swing.Degrees())
+	s.typed("roll 42")
+	s.settle()
+	if !s.now.Round.Centred {
+		t.Fatalf("the body is not level: %s", s.now.Said)
+	}
+	said := s.typed("read").Said
+	if said != "The north end stands at 40, the hinge at 42." && said != "The north end stands at 41, the hinge at 42." && said != "The north end stands at 39, the hinge at 42." {
+		t.Errorf("read: %s", said)
+	}
+	if r := s.typed("note 42→040"); !r.Verdict.Right {
+		t.Errorf("note: %s", r.Said)
+	}
+	if said := s.typed("roll -170").Said; !strings.Contains(said, "at its stop") {
+		t.Errorf("closing the hinge: %s", said)
+	}
+}
+
+func TestTheSensorInWords(t *testing.T) {
+	o := given(310, 42)
+	o.Tool, o.Method = sim.Complete, sim.OnBack
+	s := sit(t, o)
+	if said := s.typed("read").Said; !strings.HasSuffix(said, "It has not been calibrated.") {
+		t.Errorf("read: %s", said)
+	}
+	s.typed("calibrate")
+	var direction, dip float64
+	said := s.typed("read").Said
+	if n, err := fmt.Sscanf(said, "The sensor shows dip direction %g, dip %g.", &direction, &dip); n != 2 {
+		t.Fatalf("read: %s: %v", said, err)
+	}
+	if between(direction, 40) > 4 || math.Abs(dip-42) > 2 {
+		t.Errorf("read: %s, want about 040, 42", said)
+	}
+	if r := s.try("roll 5"); r.OK {
+		t.Errorf("roll: %s", r.Said)
+	}
+}
+
 func TestAnImpossibleDipIsExplained(t *testing.T) {
 	r := sit(t, given(35, 60)).try("note 035/173") // 100·tan 60° = 173
 	if r.OK || r.Verdict == nil || len(r.Verdict.Mistakes) != 1 || r.Verdict.Mistakes[0].Kind != "percent-scale" {
@@ -241,8 +312,10 @@ func TestRevealTellsTheTruth(t *testing.T) {
 func TestAllPlanesAllPosesHaveWords(t *testing.T) {
 	for _, dip := range []float64{0, 1, 2, 45, 89, 90} {
 		for _, lines := range []string{"look", "seat side\nlook\nread", "swing 90\nlook\nseat side\nlook", "roll 170\nlook", "roll -170\nlook\nread",
-			"seat side\nroll 90\nlook\narm 90\nread\narm 5\narm -90\narm -1"} {
-			for _, said := range run(t, given(350, dip), false, lines) {
+			"seat lid\nlook\nroll 90\nlook\nread\nseat flat\nlook\nread", "seat side\nroll 90\nlook\narm 90\nread\narm 5\narm -90\narm -1"} {
+			o := given(350, dip)
+			o.Tool = sim.Complete
+			for _, said := range run(t, o, false, lines) {
 				if said == "" || strings.Contains(said, "NaN") || strings.Contains(said, "Inf") || strings.Contains(said, "%!") {
 					t.Errorf("dip %v, %q: %q", dip, lines, said)
 				}

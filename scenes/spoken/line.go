@@ -98,7 +98,7 @@ func (l *Line) read(rest string) error {
 		return l.readSeed(rest)
 	case Help:
 		return l.readHelp(rest)
-	case Nothing, Flip, Tap, Lock, Free, Look, Bubble, Read, Reveal, Quit:
+	case Nothing, Flip, Tap, Lock, Free, Calibrate, Look, Bubble, Read, Reveal, Quit:
 		if rest != "" {
 			return fail("Read "+quoted(rest)+" behind "+l.Word.String(), l.Word.String()+" stands alone")
 		}

@@ -46,6 +46,7 @@ func TestParse(t *testing.T) {
 		{"tap", Line{Word: Tap}},
 		{"lock", Line{Word: Lock}},
 		{"free", Line{Word: Free}},
+		{"calibrate", Line{Word: Calibrate}},
 		{"look", Line{Word: Look}},
 		{"bubble\r", Line{Word: Bubble}},
 		{"read", Line{Word: Read}},
@@ -162,7 +163,7 @@ func TestEveryWordHasItsHelpAndItsAct(t *testing.T) {
 		}
 	}
 	acts := map[Word]sim.Kind{Seat: sim.Place, Swing: sim.Swing, Roll: sim.Roll, Arm: sim.Arm, Flip: sim.Flip,
-		Ring: sim.Ring, Tap: sim.Tap, Lock: sim.Lock, Free: sim.Free}
+		Ring: sim.Ring, Tap: sim.Tap, Lock: sim.Lock, Free: sim.Free, Calibrate: sim.Calibrate}
 	for w := Nothing; w <= Quit; w++ {
 		if got := (Line{Word: w}).command().Kind; got != acts[w] {
 			t.Errorf("%v does %v, want %v", w, got, acts[w])

@@ -14,8 +14,14 @@ func (b *Bench) look() string {
 	w := b.ses.World()
 	o, p := w.Observe(), w.Pose()
 	text := slope(b.ses.Truth().Dip) + " " + seated(o) + " " + arrow(p.Swing, b.ses.Truth().Dip)
-	if o.Seat == sim.OnSide {
+	switch o.Seat {
+	case sim.OnSide:
 		return text + " " + face(o) + " " + armWords(o) + " " + tubeBubble(o.Tube)
+	case sim.OnLid:
+		text += " " + hinge(o)
+	case sim.OnBack:
+		return text + " " + sensor(o.Sensor) + ring(o)
+	case sim.OnEdge:
 	}
 	return text + " " + tilt(o.Frame) + " " + roundBubble(o.Round) + needleAtAGlance(o.Dial) + ring(o)
 }
@@ -114,6 +120,15 @@ func armWords(o sim.Observation) string {
 		return "The arm stands straight across the edge, at its stop."
 	default:
 		return fmt.Sprintf("The arm stands some %.0f° from the seated edge.", deg)
+	}
+}
+
+func hinge(o sim.Observation) string {
+	switch deg := math.Round(o.Hinge.Degrees()/5) * 5; {
+	case o.Hinge <= 0:
+		return "The hinge is closed."
+	default:
+		return fmt.Sprintf("The hinge stands open by some %.0f°.", deg)
 	}
 }
 

@@ -16,6 +16,7 @@ const (
 	Tap
 	Lock
 	Free
+	Calibrate
 	Look
 	Bubble
 	Read
@@ -30,7 +31,7 @@ const (
 // words are the words as they are typed, in the order of the help.
 var words = [...]string{
 	Seat: "seat", Swing: "swing", Roll: "roll", Arm: "arm", Flip: "flip", Ring: "ring",
-	Wait: "wait", Tap: "tap", Lock: "lock", Free: "free", Look: "look", Bubble: "bubble",
+	Wait: "wait", Tap: "tap", Lock: "lock", Free: "free", Calibrate: "calibrate", Look: "look", Bubble: "bubble",
 	Read: "read", Note: "note", Picture: "picture", Reveal: "reveal", New: "new",
 	Help: "help", Quit: "quit",
 }

@@ -7,6 +7,7 @@ import (
 
 	"cuesta/orient"
 	"cuesta/sim"
+	"cuesta/sim/instrument"
 )
 
 // short is an angle in degrees to the tenth, without a sign.
@@ -48,6 +49,8 @@ func moved(l Line, before, after sim.Observation) string {
 		return "The needle is locked."
 	case Free:
 		return freed(after)
+	case Calibrate:
+		return "The sensor was turned through all directions and knows its own iron now."
 	case Nothing, Wait, Look, Bubble, Read, Note, Picture, Reveal, New, Help, Quit:
 	}
 	return ""
@@ -60,9 +63,9 @@ func seated(o sim.Observation) string {
 	case sim.OnSide:
 		return "The plate stands on its side, on its " + edge(o.Seated) + " long edge, face upright."
 	case sim.OnLid:
-		return "The lid lies on the rock."
+		return "The lid lies flush on the rock, the body hinged to it at its back end."
 	case sim.OnBack:
-		return "The instrument lies flat on the rock."
+		return "The instrument lies flat on the rock, face up."
 	}
 	return ""
 }
@@ -83,8 +86,12 @@ func turned(verb string, a orient.Angle, plus, minus string) string {
 }
 
 func rolled(a orient.Angle, after sim.Observation) string {
-	if after.Seat == sim.OnSide {
+	switch after.Seat {
+	case sim.OnSide:
 		return "Rolled " + fine(a) + "°. " + face(after)
+	case sim.OnLid:
+		return turned("The hinge turned", a, "forward end up", "forward end down")
+	case sim.OnEdge, sim.OnBack:
 	}
 	return turned("Rolled", a, "right side down", "left side down")
 }
@@ -98,15 +105,22 @@ func otherEdge(before, after sim.Observation) string {
 }
 
 func contact(o sim.Observation) string {
-	if !o.Touching {
+	switch {
+	case !o.Touching:
 		return ""
+	case o.Seat == sim.OnLid:
+		return " It is at its stop."
 	}
 	return " The plate touches the rock and goes no further that way."
 }
 
 func armTurned(before, after sim.Observation) string {
 	a := after.Arc.Arm - before.Arc.Arm
-	text := turned("The arm turned", a, "its index end up", "its index end down")
+	end := " Its index end went up."
+	if (a > 0) != (after.Seated == sim.Left) {
+		end = " Its index end went down."
+	}
+	text := turned("The arm turned", a, "away from the seated edge", "towards the seated edge") + end
 	switch {
 	case a == 0:
 		text = "The arm did not move."
@@ -145,18 +159,31 @@ func waited(ticks int) string {
 // sees at a glance after a move.
 func (b *Bench) state() string {
 	o := b.seen()
-	if o.Seat == sim.OnSide {
-		return tubeBubble(o.Tube)
+	if o.Seat == sim.OnEdge || o.Seat == sim.OnLid {
+		return roundBubble(o.Round) + needleAtAGlance(o.Dial)
 	}
-	return roundBubble(o.Round) + needleAtAGlance(o.Dial)
+	return bubble(o)
 }
 
-// bubble is the level that matters on this seat.
+// bubble is the level that matters on this seat; flat on the rock there is
+// none, but what the sensor shows.
 func bubble(o sim.Observation) string {
-	if o.Seat == sim.OnSide {
+	switch o.Seat {
+	case sim.OnSide:
 		return tubeBubble(o.Tube)
+	case sim.OnBack:
+		return sensor(o.Sensor)
+	case sim.OnEdge, sim.OnLid:
 	}
 	return roundBubble(o.Round)
+}
+
+func sensor(s sim.Sensor) string {
+	text := fmt.Sprintf("The sensor shows dip direction %03d, dip %.0f.", instrument.Graduated(s.Direction), s.Dip.Degrees())
+	if !s.Calibrated {
+		text += " It has not been calibrated."
+	}
+	return text
 }
 
 // roundBubble says where the bubble of the round level is, in radii of the
@@ -212,7 +239,11 @@ func reading(o sim.Observation) string {
 	switch o.Seat {
 	case sim.OnSide:
 		return fmt.Sprintf("The index stands at %d on the degree scale, %s.", o.Arc.Degree(), percentWords(o.Arc))
-	case sim.OnEdge, sim.OnLid, sim.OnBack:
+	case sim.OnLid:
+		return fmt.Sprintf("The north end stands at %d, the hinge at %.0f.%s", o.Dial.Degree(), o.Hinge.Degrees(), needleRemark(o.Dial))
+	case sim.OnBack:
+		return sensor(o.Sensor)
+	case sim.OnEdge:
 	}
 	return fmt.Sprintf("The north end stands at %d.%s", o.Dial.Degree(), needleRemark(o.Dial))
 }
