@@ -3,12 +3,10 @@ package scenes
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/inset"
-	"cuesta/scenes/theme"
 	"cuesta/sim"
 )
 
@@ -24,10 +22,9 @@ const (
 
 // maker lays the controls of the bench out, one zone after another.
 type maker struct {
+	sketch
 	b    *Bench
 	s    *screen
-	th   *theme.Theme
-	lay  layout
 	rows [][]item // of the strip
 	few  bool     // there is room for a few controls only; the others are in a panel
 	line []string // of the bar
@@ -52,6 +49,7 @@ func (m *maker) make() {
 		m.sheet()
 	}
 	m.describe()
+	m.focus = m.b.focus
 	for i := range m.s.zones {
 		m.bake(&m.s.zones[i])
 	}
@@ -99,16 +97,6 @@ func (l layout) pad() float64 {
 		return 16 * l.Unit
 	}
 	return 32 * l.Unit
-}
-
-func (m *maker) add(z zoneName, w widget) { m.s.zones[z].widgets = append(m.s.zones[z].widgets, w) }
-
-func (m *maker) width(w widget) float64 {
-	most := 0.0
-	for _, s := range splitLines(w.text) {
-		most = max(most, draw.Measure(w.font(), w.size, s, 0))
-	}
-	return math.Ceil(most)
 }
 
 func (m *maker) tooTiny() {
@@ -336,72 +324,6 @@ func (m *maker) barLines() (lines []string, keys string) {
 		keys = ""
 	}
 	return lines, keys
-}
-
-// bake draws a zone's widgets into its texture, when any of them has changed.
-func (m *maker) bake(z *zone) {
-	now := baked{rect: z.rect, ground: z.ground, th: m.th, u: m.lay.Unit, focused: m.focusIn(z)}
-	if was := z.baked; now.equal(was) && slices.Equal(z.widgets, was.widgets) {
-		return
-	}
-	now.widgets = append(z.baked.widgets[:0], z.widgets...)
-	z.baked = now
-	z.texture.W, z.texture.H = int(z.rect.W), int(z.rect.H)
-	z.texture.Version++
-	z.texture.List = &z.list
-	z.texture.Under = draw.Affine{A: 1, D: 1, E: -z.rect.X, F: -z.rect.Y}
-	z.list.Reset(z.rect.W, z.rect.H)
-	if z.texture.W == 0 || z.texture.H == 0 {
-		return
-	}
-	m.lay0(z)
-	k := inked{l: &z.list, th: m.th, u: m.lay.Unit, focused: now.focused}
-	for _, w := range z.widgets {
-		k.widget(w)
-	}
-}
-
-func (a baked) equal(b baked) bool {
-	return a.rect == b.rect && a.ground == b.ground && a.th == b.th && a.u == b.u && a.focused == b.focused
-}
-
-// focusIn is the control of the zone that has the focus, if one has.
-func (m *maker) focusIn(z *zone) describe.ID {
-	for _, w := range z.widgets {
-		if w.id != 0 && w.id == m.b.focus {
-			return w.id
-		}
-	}
-	return 0
-}
-
-// lay0 draws the ground of a zone and the hairline that parts it off.
-func (m *maker) lay0(z *zone) {
-	l, r, th := &z.list, z.rect, m.th
-	hair := max(1, math.Round(m.lay.Unit))
-	switch z.ground {
-	case panelGround:
-		l.Fill(draw.Box(r), th.Panel)
-		if m.lay.Phone && r.Y == m.lay.Column.Y {
-			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
-		} else if !m.lay.Phone {
-			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: hair, H: r.H}), th.Line)
-		}
-	case barGround:
-		l.Fill(draw.Box(r), th.Bar)
-	case tableGround:
-		l.Fill(draw.Box(r), th.Bar)
-		l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
-	case tableTop:
-		l.Fill(draw.Box(r), th.BgTop)
-	case plateGround:
-		inner := grow(r, -2*m.lay.Unit)
-		l.Fill(draw.RoundBox(inner, 4*m.lay.Unit), th.Panel)
-		l.Stroke(draw.RoundBox(grow(inner, -hair/2), 4*m.lay.Unit), draw.Stroke{Width: hair, Color: th.Line})
-	case sheetGround:
-		l.Fill(draw.Box(r), th.Panel)
-		l.Stroke(draw.Box(grow(r, -hair/2)), draw.Stroke{Width: hair, Color: th.Line})
-	}
 }
 
 // describe gathers what is on the screen in reading order.

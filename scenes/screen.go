@@ -120,7 +120,7 @@ func (s *screen) build(b *Bench) {
 		return
 	}
 	s.key, s.made = k, true
-	m := maker{b: b, s: s, th: theme.Of(b.set.Theme)}
+	m := maker{b: b, s: s, sketch: sketch{th: theme.Of(b.set.Theme), zones: &s.zones}}
 	m.make()
 }
 

@@ -2,7 +2,6 @@ package scenes
 
 import (
 	"cuesta/scenes/describe"
-	"cuesta/scenes/draw"
 	"cuesta/sim"
 )
 
@@ -88,79 +87,6 @@ func (m *maker) overlayItems() []item {
 		out = append(out, m.choice([]widget{w}))
 	}
 	return out
-}
-
-func (m *maker) styled(w widget, l look) widget {
-	w.look, w.size, w.focus = l, stepSize*m.lay.Text, true
-	w.align, w.bold = draw.AlignCentre, w.on
-	if w.role == 0 {
-		w.role = describe.Button
-	}
-	w.rect.H = m.controlHeight()
-	return w
-}
-
-func (m *maker) controlHeight() float64 { return max(44*m.lay.control(), 1.5*stepSize*m.lay.Text) }
-
-func (m *maker) button(w widget) item {
-	w = m.styled(w, outlined)
-	w.rect.W = m.width(w) + 24*m.lay.Unit
-	return item{[]widget{w}, w.rect.W}
-}
-
-// choice are chips side by side.
-func (m *maker) choice(ws []widget) item {
-	var it item
-	for _, w := range ws {
-		if w.role == 0 {
-			w.role = describe.Choice
-		}
-		w = m.styled(w, chip)
-		wide := w
-		wide.bold = true
-		w.rect.X, w.rect.W = it.width, m.width(wide)+20*m.lay.Unit
-		it.width += w.rect.W + 4*m.lay.Unit
-		it.parts = append(it.parts, w)
-	}
-	it.width -= 4 * m.lay.Unit
-	return it
-}
-
-// stepper is a name between a less and a more.
-func (m *maker) stepper(name, keys string, less describe.ID, lessName string, more describe.ID, moreName string) item {
-	h := m.controlHeight()
-	a := m.styled(widget{id: less, name: lessName, text: "−", keys: keys}, key)
-	c := m.styled(widget{text: name}, caption)
-	z := m.styled(widget{id: more, name: moreName, text: "+", keys: keys}, key)
-	c.focus = false
-	a.rect.W, z.rect.W = .92*h, .92*h
-	c.rect.W = m.width(c) + 16*m.lay.Unit
-	c.rect.X = a.rect.W
-	z.rect.X = c.rect.X + c.rect.W
-	return item{[]widget{a, c, z}, z.rect.X + z.rect.W}
-}
-
-// wrap breaks the items into rows no wider than w.
-func (m *maker) wrap(items []item, w float64) [][]item {
-	gap := m.itemGap()
-	var rows [][]item
-	x := 0.0
-	for _, it := range items {
-		if len(rows) == 0 || x+it.width > w {
-			rows = append(rows, nil)
-			x = 0
-		}
-		rows[len(rows)-1] = append(rows[len(rows)-1], it)
-		x += it.width + gap
-	}
-	return rows
-}
-
-func (m *maker) itemGap() float64 {
-	if m.lay.W < 1024*m.lay.Unit {
-		return 8 * m.lay.Unit
-	}
-	return 14 * m.lay.Unit
 }
 
 // strip places the rows under the rock.

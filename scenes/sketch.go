@@ -1,0 +1,168 @@
+package scenes
+
+import (
+	"math"
+	"slices"
+
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/theme"
+)
+
+// sketch is what every screen is laid out with: a palette, a layout and zones
+// to fill with widgets.
+type sketch struct {
+	th    *theme.Theme
+	lay   layout
+	focus describe.ID
+	zones *[zoneCount]zone
+}
+
+func (m *sketch) add(z zoneName, w widget) { m.zones[z].widgets = append(m.zones[z].widgets, w) }
+
+func (m *sketch) width(w widget) float64 {
+	most := 0.0
+	for _, s := range splitLines(w.text) {
+		most = max(most, draw.Measure(w.font(), w.size, s, 0))
+	}
+	return math.Ceil(most)
+}
+
+// bake draws a zone's widgets into its texture, when any of them has changed.
+func (m *sketch) bake(z *zone) {
+	now := baked{rect: z.rect, ground: z.ground, th: m.th, u: m.lay.Unit, focused: m.focusIn(z)}
+	if was := z.baked; now.equal(was) && slices.Equal(z.widgets, was.widgets) {
+		return
+	}
+	now.widgets = append(z.baked.widgets[:0], z.widgets...)
+	z.baked = now
+	z.texture.W, z.texture.H = int(z.rect.W), int(z.rect.H)
+	z.texture.Version++
+	z.texture.List = &z.list
+	z.texture.Under = draw.Affine{A: 1, D: 1, E: -z.rect.X, F: -z.rect.Y}
+	z.list.Reset(z.rect.W, z.rect.H)
+	if z.texture.W == 0 || z.texture.H == 0 {
+		return
+	}
+	m.lay0(z)
+	k := inked{l: &z.list, th: m.th, u: m.lay.Unit, focused: now.focused}
+	for _, w := range z.widgets {
+		k.widget(w)
+	}
+}
+
+// focusIn is the control of the zone that has the focus, if one has.
+func (m *sketch) focusIn(z *zone) describe.ID {
+	for _, w := range z.widgets {
+		if w.id != 0 && w.id == m.focus {
+			return w.id
+		}
+	}
+	return 0
+}
+
+// lay0 draws the ground of a zone and the hairline that parts it off.
+func (m *sketch) lay0(z *zone) {
+	l, r, th := &z.list, z.rect, m.th
+	hair := max(1, math.Round(m.lay.Unit))
+	switch z.ground {
+	case panelGround:
+		l.Fill(draw.Box(r), th.Panel)
+		if m.lay.Phone && r.Y == m.lay.Column.Y {
+			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
+		} else if !m.lay.Phone {
+			l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: hair, H: r.H}), th.Line)
+		}
+	case barGround:
+		l.Fill(draw.Box(r), th.Bar)
+	case tableGround:
+		l.Fill(draw.Box(r), th.Bar)
+		l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: r.W, H: hair}), th.Line)
+	case tableTop:
+		l.Fill(draw.Box(r), th.BgTop)
+	case plateGround:
+		inner := grow(r, -2*m.lay.Unit)
+		l.Fill(draw.RoundBox(inner, 4*m.lay.Unit), th.Panel)
+		l.Stroke(draw.RoundBox(grow(inner, -hair/2), 4*m.lay.Unit), draw.Stroke{Width: hair, Color: th.Line})
+	case sheetGround:
+		l.Fill(draw.Box(r), th.Panel)
+		l.Stroke(draw.Box(grow(r, -hair/2)), draw.Stroke{Width: hair, Color: th.Line})
+	}
+}
+
+func (a baked) equal(b baked) bool {
+	return a.rect == b.rect && a.ground == b.ground && a.th == b.th && a.u == b.u && a.focused == b.focused
+}
+
+func (m *sketch) styled(w widget, l look) widget {
+	w.look, w.size, w.focus = l, stepSize*m.lay.Text, true
+	w.align, w.bold = draw.AlignCentre, w.on
+	if w.role == 0 {
+		w.role = describe.Button
+	}
+	w.rect.H = m.controlHeight()
+	return w
+}
+
+func (m *sketch) controlHeight() float64 { return max(44*m.lay.control(), 1.5*stepSize*m.lay.Text) }
+
+func (m *sketch) button(w widget) item {
+	w = m.styled(w, outlined)
+	w.rect.W = m.width(w) + 24*m.lay.Unit
+	return item{[]widget{w}, w.rect.W}
+}
+
+// choice are chips side by side.
+func (m *sketch) choice(ws []widget) item {
+	var it item
+	for _, w := range ws {
+		if w.role == 0 {
+			w.role = describe.Choice
+		}
+		w = m.styled(w, chip)
+		wide := w
+		wide.bold = true
+		w.rect.X, w.rect.W = it.width, m.width(wide)+20*m.lay.Unit
+		it.width += w.rect.W + 4*m.lay.Unit
+		it.parts = append(it.parts, w)
+	}
+	it.width -= 4 * m.lay.Unit
+	return it
+}
+
+// stepper is a name between a less and a more.
+func (m *sketch) stepper(name, keys string, less describe.ID, lessName string, more describe.ID, moreName string) item {
+	h := m.controlHeight()
+	a := m.styled(widget{id: less, name: lessName, text: "−", keys: keys}, key)
+	c := m.styled(widget{text: name}, caption)
+	z := m.styled(widget{id: more, name: moreName, text: "+", keys: keys}, key)
+	c.focus = false
+	a.rect.W, z.rect.W = .92*h, .92*h
+	c.rect.W = m.width(c) + 16*m.lay.Unit
+	c.rect.X = a.rect.W
+	z.rect.X = c.rect.X + c.rect.W
+	return item{[]widget{a, c, z}, z.rect.X + z.rect.W}
+}
+
+// wrap breaks the items into rows no wider than w.
+func (m *sketch) wrap(items []item, w float64) [][]item {
+	gap := m.itemGap()
+	var rows [][]item
+	x := 0.0
+	for _, it := range items {
+		if len(rows) == 0 || x+it.width > w {
+			rows = append(rows, nil)
+			x = 0
+		}
+		rows[len(rows)-1] = append(rows[len(rows)-1], it)
+		x += it.width + gap
+	}
+	return rows
+}
+
+func (m *sketch) itemGap() float64 {
+	if m.lay.W < 1024*m.lay.Unit {
+		return 8 * m.lay.Unit
+	}
+	return 14 * m.lay.Unit
+}
