@@ -1,0 +1,114 @@
+package grade
+
+import (
+	"errors"
+	"fmt"
+
+	"cuesta/orient"
+	"cuesta/quiz/form"
+	"cuesta/quiz/item"
+)
+
+// Marked is one item of a submission, marked.
+type Marked struct {
+	Part     int    // of the blueprint, from 0
+	Kind     string // its name
+	Title    string // its name in words
+	Item     item.Item
+	Of       float64 // points to be had
+	Points   float64 // earned, hints taken off
+	Answered bool
+	Answer   string  // the text that counts
+	Given    int     // how many texts there were
+	Hints    int     // taken
+	Cost     float64 // points the hints took off
+	Mark     item.Mark
+	Plane    *PlaneResult // for planes at the bench that could be read
+}
+
+// PlaneResult is a measured plane beside the true one.
+type PlaneResult struct {
+	Truth, Answer orient.Plane
+	LineError     orient.Angle // of the strike lines, (−π/2, π/2]
+	StrikeAsked   bool
+	DipError      orient.Angle
+	Right         bool
+}
+
+// ErrDealt says that an item does not follow from its form.
+var ErrDealt = errors.New("the form cannot be dealt again")
+
+// ErrChanged says that a changed blueprint asks other questions.
+var ErrChanged = errors.New("the changed blueprint does not fit")
+
+// mark marks item i of a submission.
+func mark(s form.Submission, i int) (Marked, []Remark, error) {
+	part := s.Form.Part(i)
+	it, err := s.Form.Item(i)
+	if err != nil {
+		return Marked{}, nil, fmt.Errorf("%w: %w", ErrDealt, err)
+	}
+	m := Marked{
+		Part: s.Form.Items[i].Part, Kind: part.Kind, Title: it.Kind().Title(), Item: it, Of: part.Points,
+		Given: len(s.Answers[i].Texts), Hints: s.Answers[i].Hints,
+	}
+	atBench, isBench := it.(item.AtBench)
+	if m.Given == 0 {
+		return m, nil, nil
+	}
+	var b bench
+	if isBench {
+		b = rerun(s.Answers[i].Recording, atBench.Setup())
+	}
+	m.Answered = true
+	m.Answer, m.Mark = counts(s.Answers[i].Texts, it, b.evidence)
+	m.earn(part)
+	if isBench {
+		m.measured(&b, atBench, s.Form.Blueprint.Notation)
+	}
+	for j := range b.remarks {
+		b.remarks[j].Item = i + 1
+	}
+	return m, b.remarks, nil
+}
+
+// counts is the answer that counts, with its mark: the last one that can be
+// read, or the last.
+func counts(texts []string, it item.Item, e item.Evidence) (string, item.Mark) {
+	last := texts[len(texts)-1]
+	m := it.Mark(last, e)
+	for i := len(texts) - 2; i >= 0 && m.Refused; i-- {
+		if earlier := it.Mark(texts[i], e); !earlier.Refused {
+			return texts[i], earlier
+		}
+	}
+	return last, m
+}
+
+// earn turns the share into points. Hints cost their share of the item's
+// points, and never more than was earned.
+func (m *Marked) earn(p form.Part) {
+	full := m.Of * max(0, min(1, m.Mark.Share))
+	m.Cost = min(full, m.Of*p.HintCost*float64(m.Hints))
+	m.Points = full - m.Cost
+}
+
+// measured lays the answer beside the truth, and beside the readings.
+func (m *Marked) measured(b *bench, it item.AtBench, n orient.Notation) {
+	v := m.Mark.Verdict
+	if v == nil || m.Mark.Refused {
+		return
+	}
+	answer, err := orient.Parse(m.Answer, n)
+	if err != nil {
+		return
+	}
+	b.follows(m.Mark, answer)
+	if answer.DipMissing {
+		return
+	}
+	m.Plane = &PlaneResult{
+		Truth: it.Setup().Plane, Answer: answer.Plane, LineError: v.LineError,
+		StrikeAsked: v.StrikeAsked && answer.HasStrike, DipError: v.DipError, Right: v.Right,
+	}
+}

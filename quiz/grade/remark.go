@@ -1,0 +1,77 @@
+package grade
+
+import (
+	"fmt"
+	"strings"
+)
+
+// Remark is something the instructor should know about a submission. It never
+// changes a mark.
+type Remark struct {
+	Kind   RemarkKind
+	Item   int    // from 1; 0 where it is about the whole
+	Detail string // whole words to follow the kind, or ""
+}
+
+// RemarkKind is what a remark is about.
+type RemarkKind uint8
+
+// The kinds of remark.
+const (
+	NoRecording        RemarkKind = iota // an answer at the bench without a recording
+	RecordingUnread                      // the recording is damaged, or too long to be run again
+	RecordingElsewhere                   // the recording is of another bench than that of the form
+	RecordingDiffers                     // run again, it does not go as it says
+	NoReading                            // the recording takes no reading for a part of the answer
+	ReadingDiffers                       // no reading in the recording leads to the answer
+	OverTime                             // more time between start and finish than allowed
+	PastDue                              // finished after the quiz was due
+	NotOnRoster                          // a student whom the roster does not name
+	RosterDiffers                        // name or extra time are not those of the roster
+	OtherQuiz                            // another quiz than most of the class, or the one given, was sat
+	Remarks            = iota            // the number of kinds
+)
+
+var remarkWords = [Remarks]string{
+	NoRecording:        "there is no recording of the bench",
+	RecordingUnread:    "the recording cannot be run again",
+	RecordingElsewhere: "the recording is of another bench",
+	RecordingDiffers:   "the recording does not go as it says",
+	NoReading:          "the recording takes no reading",
+	ReadingDiffers:     "no reading in the recording leads to the answer",
+	OverTime:           "took longer than allowed",
+	PastDue:            "finished after the quiz was due",
+	NotOnRoster:        "not on the roster",
+	RosterDiffers:      "the form differs from the roster",
+	OtherQuiz:          "another quiz than the rest of the class",
+}
+
+// String is the kind in a few words.
+func (k RemarkKind) String() string {
+	if int(k) >= Remarks {
+		return fmt.Sprintf("remark %d", uint8(k))
+	}
+	return remarkWords[k]
+}
+
+// String is the remark in a sentence without its full stop, such as "item 3:
+// the recording takes no reading for the dip".
+func (r Remark) String() string {
+	s := r.Kind.String()
+	if r.Detail != "" {
+		s += " " + r.Detail
+	}
+	if r.Item > 0 {
+		return fmt.Sprintf("item %d: %s", r.Item, s)
+	}
+	return s
+}
+
+// Remarked joins remarks to one line.
+func Remarked(rs []Remark) string {
+	words := make([]string, len(rs))
+	for i, r := range rs {
+		words[i] = r.String()
+	}
+	return strings.Join(words, "; ")
+}
