@@ -13,11 +13,14 @@ type Blueprint struct {
 	Title      string
 	Notation   orient.Notation
 	Place      string // in words
+	Site       string // as geomag.ParseSite reads it, or ""
+	Date       string // as geomag.ParseYear reads it, or ""
 	Field      sim.Field
 	RingPreset bool // the declination is set on the dial for the student
 	Tolerance  quiz.Tolerance
 	PassShare  float64 // of the points, in [0, 1]
 	Minutes    float64 // time limit; 0 is none
+	Due        string  // RFC 3339, or "": from then on no answer is taken
 	Cautions   bool    // the usual cautions are printed on paper forms
 	Seed       uint64
 	Parts      []Part
@@ -38,14 +41,19 @@ type Student struct {
 	ID        string
 	Name      string
 	ExtraTime float64 // factor on the time limit, at least 1
+	Class     string  // students of one class share no plane; "" is a class too
 }
 
 // Form is what one student is dealt. It keeps specifications and seeds; the
 // items follow from them.
+//
+// A form holds what the simulation needs: who reads the file and knows this
+// program can find the plane on the bench, and the answers of the other items.
+// Where that matters, let the quiz be sat under supervision.
 type Form struct {
 	Blueprint Blueprint
 	Student   Student
-	Code      string // short, for sheets and files
+	Code      string // short, for sheets and files; it follows from the rest
 	Items     []Dealt
 }
 
@@ -55,7 +63,8 @@ type Dealt struct {
 	Seed uint64
 }
 
-// Submission is what comes back.
+// Submission is what comes back. Its recordings can be run again and tell
+// whether a reading was taken; who took it they cannot tell.
 type Submission struct {
 	Form     Form
 	Answers  []Answer // one an item, in their order

@@ -1,0 +1,148 @@
+package form
+
+import (
+	"fmt"
+
+	"cuesta/quiz/item"
+)
+
+// How many draws are tried for one student before a class is found to be too
+// large for an item, or its answers are shared.
+const (
+	planeDraws = 2000
+	otherDraws = 48
+)
+
+// class is the items of a class: items[student][place].
+type class struct {
+	name   string
+	dealer *dealer
+	seeds  []*seeds // of each place
+	items  [][]drawn
+}
+
+// class deals a class of n students.
+func (d *dealer) class(name string, n int) (*class, error) {
+	c := &class{name: name, dealer: d, items: make([][]drawn, n)}
+	for i := range c.items {
+		c.items[i] = make([]drawn, len(d.slots))
+	}
+	pools := make([][]drawn, len(d.slots))
+	for slot := range d.slots {
+		c.seeds = append(c.seeds, seedsOf(d.options.Seed, "class "+name, slot))
+		pool, err := c.pool(slot, n)
+		if err != nil {
+			return nil, err
+		}
+		pools[slot] = pool
+		d.report(slot+1, n)
+	}
+	c.share(pools)
+	c.settle()
+	d.done += n
+	return c, nil
+}
+
+// report tells the progress within a class.
+func (d *dealer) report(slots, students int) {
+	if d.options.Progress != nil {
+		d.options.Progress(d.done+students*slots/len(d.slots), d.students)
+	}
+}
+
+// isPlane says whether an item asks for a plane, which no two students share.
+func isPlane(it item.Item) bool {
+	switch it.Ask().Kind {
+	case item.AskPlane, item.AskSymbol:
+		return true
+	case item.AskNumber, item.AskChoice, item.AskLine:
+	}
+	return false
+}
+
+// pool draws as many items for a place as there are students.
+func (c *class) pool(slot, n int) ([]drawn, error) {
+	pool := make([]drawn, 0, n)
+	for len(pool) < n {
+		next, shared, err := c.apart(slot, pool)
+		if err != nil {
+			return nil, err
+		}
+		if shared > 0 && isPlane(next.item) {
+			p := c.dealer.blueprint.Parts[c.dealer.slots[slot]]
+			return nil, &RoomError{Item: slot + 1, Kind: p.Kind, Class: c.name, Fit: len(pool), Students: n}
+		}
+		pool = append(pool, next)
+	}
+	return pool, nil
+}
+
+// apart draws an item that is near none of the pool, or after many draws the
+// one that is near the fewest.
+func (c *class) apart(slot int, pool []drawn) (drawn, int, error) {
+	var best drawn
+	least := len(pool) + 1
+	for try, draws := 0, otherDraws; try < draws && least > 0; try++ {
+		next, err := c.draw(slot)
+		if err != nil {
+			return drawn{}, 0, err
+		}
+		if isPlane(next.item) {
+			draws = planeDraws
+		}
+		if n := nearAmong(next.item, pool, least); n < least {
+			best, least = next, n
+		}
+	}
+	return best, least, nil
+}
+
+func (c *class) draw(slot int) (drawn, error) {
+	seed := c.seeds[slot].next()
+	it, err := ItemOf(c.dealer.blueprint.Parts[c.dealer.slots[slot]], seed)
+	if err != nil {
+		return drawn{}, fmt.Errorf("item %d: %w", slot+1, err)
+	}
+	return drawn{seed, it}, nil
+}
+
+// nearAmong counts those of the pool that are near an item, up to a limit.
+func nearAmong(it item.Item, pool []drawn, limit int) int {
+	n := 0
+	for _, p := range pool {
+		if it.Near(p.item) || p.item.Near(it) {
+			if n++; n >= limit {
+				return n
+			}
+		}
+	}
+	return n
+}
+
+// shared tells which places have answers that are shared.
+func (c *class) shared() []Shared {
+	var all []Shared
+	for slot := range c.dealer.slots {
+		s := Shared{Item: slot + 1, Class: c.name}
+		for i := range c.items {
+			if c.nearOthers(i, slot, c.items[i][slot].item) > 0 {
+				s.Students++
+			}
+		}
+		if s.Students > 0 {
+			all = append(all, s)
+		}
+	}
+	return all
+}
+
+// nearOthers counts the students whose item in a place is near it.
+func (c *class) nearOthers(student, slot int, it item.Item) int {
+	n := 0
+	for i := range c.items {
+		if other := c.items[i][slot].item; i != student && (it.Near(other) || other.Near(it)) {
+			n++
+		}
+	}
+	return n
+}
