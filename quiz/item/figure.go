@@ -23,7 +23,8 @@ type LevelFigure struct{ Right, Forward float64 }
 type MapFigure struct {
 	Plane    orient.Plane
 	LineOnly bool
-	Blank    bool // only the map's frame and north arrow: the student draws
+	Ends     [2]string // with LineOnly: the letters at the right-hand end of the line and at the other end
+	Blank    bool      // only the map's frame and north arrow: the student draws
 }
 
 // BlockFigure is a block diagram: a plane crops out on top and on the sides.

@@ -4,5 +4,13 @@ package item
 var kinds = []Kind{
 	measureSlab{},
 	readDial{},
+	readArc{},
+	whichWayLevel{},
+	rightHandEnd{},
+	dipDirection{},
 	convertNotation{},
+	possibleNotation{},
+	readSymbol{},
+	drawSymbol{},
+	applyDeclination{},
 }

@@ -185,7 +185,7 @@ func askChoices(t *testing.T, it Item, a Ask) {
 func (q quantity) mistaken() map[string]reason {
 	out := map[string]reason{}
 	for _, s := range q.slips {
-		if q.apart(s.value, q.value) > max(q.full, q.wide) {
+		if q.apart(s.value, q.value) > q.full && (q.exact || q.apart(s.value, q.value) > q.wide) {
 			out[q.write(s.value)] = s.reason
 		}
 	}
@@ -348,4 +348,14 @@ func FuzzMark(f *testing.F) {
 			t.Errorf("%s, %q: got %+v, want a whole mark", k.Name(), typed, m)
 		}
 	})
+}
+
+func (c choice) mistaken() map[string]reason {
+	out := map[string]reason{}
+	for i, o := range c.options {
+		if i != c.right {
+			out[o.words] = o.reason
+		}
+	}
+	return out
 }

@@ -19,6 +19,7 @@ type quantity struct {
 	part  float64 // that part, in [0, 1]
 	wraps bool    // an azimuth, in [0, 360)
 	most  float64 // the greatest answer that can be; the least is 0
+	exact bool    // it follows by reckoning alone: a known mistake earns no part
 	slips []slip
 }
 
@@ -32,7 +33,7 @@ type slip struct {
 func bearing(label string, value int, full orient.Angle, p quiz.Partial) quantity {
 	return quantity{
 		label: label, unit: "°", value: wrap(float64(value)), full: full.Degrees(),
-		wide: p.Strike.Degrees(), part: p.Share, wraps: true, most: 360,
+		wide: p.Strike.Degrees(), part: p.Share, wraps: true, most: 360, exact: full == exact,
 	}
 }
 
@@ -85,6 +86,9 @@ func (q quantity) Mark(answer string, _ Evidence) Mark {
 		return m
 	}
 	rs := q.reasons(x)
+	if q.exact && len(rs) > 0 {
+		m.Share = 0
+	}
 	m.Mistakes, m.Said = findings(rs), said(q.outcome(m.Share), rs)
 	return m
 }
@@ -108,7 +112,7 @@ func (q quantity) outcome(share float64) string {
 	if share > 0 {
 		return "This is near, and earns a part of the points."
 	}
-	return "The " + q.label + " is not right."
+	return "This is not the " + q.label + "."
 }
 
 // reasons are the known ways to this number: the nearest, and those that
