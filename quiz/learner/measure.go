@@ -1,0 +1,135 @@
+package learner
+
+import (
+	"math"
+	"slices"
+	"strings"
+
+	"cuesta/orient"
+	"cuesta/quiz/item"
+	"cuesta/quiz/mistake"
+	"cuesta/sim"
+	"cuesta/sim/record"
+)
+
+// measure does an item at the bench: takes both readings and writes them down.
+func (d *desk) measure(b item.AtBench) error {
+	setup := b.Setup()
+	rec, err := record.Start(setup)
+	if err != nil {
+		return err
+	}
+	h := &hands{rec: rec, r: d.r}
+	h.lookAround()
+	p := d.plan(h, tenth(setup.Field.Declination))
+	z := d.strike(h, p)
+	dip := d.dip(h, p)
+	d.text = d.write(h, setup, z, dip)
+	if d.leftOff(h) {
+		d.made = append(d.made, mistake.LevelNotCentred)
+	}
+	h.do(sim.Command{Kind: sim.Note, Text: d.text})
+	d.evidence.Edge, d.evidence.HasEdge = rec.World().Reading(sim.OnEdge)
+	d.evidence.Side, d.evidence.HasSide = rec.World().Reading(sim.OnSide)
+	if h.err != nil {
+		return h.err
+	}
+	var text strings.Builder
+	err = rec.Recording().Write(&text)
+	d.recording = text.String()
+	return err
+}
+
+// tenth is a declination as it is set on the ring.
+func tenth(a orient.Angle) orient.Angle {
+	return orient.Angle(math.Round(a.Degrees()*10)/10) * orient.Degree
+}
+
+// leftOff says that a hurried learner read the dial with the bubble off.
+func (d *desk) leftOff(h *hands) bool {
+	e, ok := h.rec.World().Reading(sim.OnEdge)
+	return ok && !e.Shown.Round.Centred && d.Manner != Mistaken && !slices.Contains(d.made, mistake.LevelNotCentred)
+}
+
+// strike takes the reading of the dial.
+func (d *desk) strike(h *hands, p plan) orient.Azimuth {
+	if p.ringNeeded(h.see()) {
+		h.turn(sim.Ring, p.ring)
+	}
+	switch p.needle {
+	case tapped:
+		d.aim(h, p)
+		h.settle()
+	case resting:
+		d.aim(h, p)
+		h.wait(9)
+	case none:
+		d.aim(h, p)
+		h.wait(d.r.Float64())
+	case glassed:
+		d.elsewhere(h, p)
+		h.turn(sim.Roll, 12*orient.Degree)
+		h.swingTo(p.end)
+		h.settle()
+	case locked:
+		d.elsewhere(h, p)
+		h.act(sim.Lock)
+		d.aim(h, p)
+		h.wait(3)
+	}
+	h.act(sim.Read)
+	return orient.AzimuthOf(d.read(h.see().Dial.North.Angle()))
+}
+
+// elsewhere lets the needle come to rest with the edge away from the strike.
+func (d *desk) elsewhere(h *hands, p plan) {
+	h.swingTo(p.end + h.either(10, 60))
+	h.level(0)
+	h.settle()
+}
+
+// aim lays the edge along the strike and levels the plate; who looks at the
+// bubble tries until it stands in its ring.
+func (d *desk) aim(h *hands, p plan) {
+	for range 8 {
+		if p.end == 0 {
+			h.swingTo(h.plunging(p.plunge))
+		} else {
+			h.swingTo(orient.Half - h.plunging(p.plunge))
+		}
+		h.level(p.lean)
+		h.wait(1)
+		if p.loose || h.see().Round.Centred {
+			return
+		}
+		p.plunge, p.lean = h.some(0.25), h.some(0.25)
+	}
+}
+
+// dip takes the reading of the arc.
+func (d *desk) dip(h *hands, p plan) orient.Angle {
+	h.do(sim.Command{Kind: sim.Place, Seat: sim.OnSide})
+	h.swingTo(orient.Right + p.aside)
+	h.turn(sim.Roll, p.side)
+	h.turn(sim.Arm, armLevel(h.see().Frame)+p.arm-h.see().Arc.Arm)
+	h.wait(1.5)
+	h.act(sim.Read)
+	arm := h.see().Arc.Arm
+	if p.percent {
+		return orient.Angle(math.Round(100*arm.Tan()+d.r.NormFloat64()*d.scatter().Degrees())) * orient.Degree
+	}
+	return max(0, min(orient.Right, d.read(arm)))
+}
+
+// armLevel is the angle of the arm at which its tube is level.
+func armLevel(f sim.Frame) orient.Angle {
+	plunge := orient.Asin(-f.Forward.Z).Abs()
+	lean := orient.Atan2(math.Abs(f.Out.Z), math.Abs(f.Right.Z))
+	return orient.Atan2(plunge.Sin(), plunge.Cos()*lean.Cos())
+}
+
+// read is a reading to the degree, with its scatter.
+func (d *desk) read(a orient.Angle) orient.Angle {
+	scatter := d.r.NormFloat64() * d.scatter().Degrees()
+	return orient.Angle(math.Round(a.Degrees()+scatter)) * orient.Degree
+}

@@ -1,0 +1,71 @@
+package learner
+
+import (
+	"math"
+	"strconv"
+
+	"cuesta/orient"
+	"cuesta/quiz/item"
+)
+
+// leavesThought is how often a hurried learner slips where something has to be
+// thought out; an assumption.
+const leavesThought = 0.08
+
+// reckon answers an item without a bench.
+func (d *desk) reckon() string {
+	if text, ok := d.slip(); ok {
+		d.makesHere()
+		return text
+	}
+	if d.Manner == Hurried && d.r.Float64() < leavesThought {
+		return d.guess()
+	}
+	switch a := d.it.Ask(); a.Kind {
+	case item.AskNumber:
+		return d.number(a, a.Value)
+	case item.AskPlane, item.AskSymbol:
+		return d.plane()
+	case item.AskChoice, item.AskLine:
+	}
+	return d.it.Key()
+}
+
+// isRead says whether the answer is read off a scale or a map, with the
+// scatter of a reading; else it is reckoned.
+func (d *desk) isRead() bool {
+	switch f := d.it.Figure().(type) {
+	case item.DialFigure, item.ArcFigure:
+		return true
+	case item.MapFigure:
+		return !f.LineOnly
+	case item.LevelFigure, item.BlockFigure, item.NetFigure, item.TableFigure:
+	}
+	return false
+}
+
+// number writes x; a reading to the whole unit, with its scatter.
+func (d *desk) number(a item.Ask, x float64) string {
+	if d.isRead() {
+		x = math.Round(x + d.r.NormFloat64()*d.scatter().Degrees())
+	}
+	if a.Wraps {
+		x = orient.AzimuthOf(orient.Angle(x) * orient.Degree).Degrees()
+	}
+	return strconv.FormatFloat(math.Max(0, math.Round(x*100)/100), 'f', -1, 64)
+}
+
+// plane writes the key; a strike read off a map with its scatter. The dip
+// stands there as a number.
+func (d *desk) plane() string {
+	key, n := d.it.Key(), d.part.Spec.Notation
+	if !d.isRead() {
+		return key
+	}
+	e, err := orient.Parse(key, n)
+	if err != nil || !e.HasStrike {
+		return key
+	}
+	e.Plane.Strike = orient.AzimuthOf(d.read(e.Plane.Strike.Angle()))
+	return orient.Format(e.Plane, n)
+}
