@@ -68,10 +68,13 @@ func Wrap(f Font, size, width float64, s string) []string {
 	defer shared.mu.Unlock()
 	var lines []string
 	for _, para := range strings.Split(s, "\n") {
-		lines = shared.wrap(lines, f, width/size, para)
+		lines = shared.wrap(lines, f, width/size+roundOff, para)
 	}
 	return lines
 }
+
+// roundOff lets a line fit that is exactly as wide as its room.
+const roundOff = 1e-9
 
 func (s *faces) wrap(lines []string, f Font, width float64, para string) []string {
 	line := ""

@@ -8,7 +8,7 @@ import (
 )
 
 // tolerance is how far a straight line may stray from a curve, in pixels.
-const tolerance = 0.08
+const tolerance = 0.04
 
 func (p *Painter) fill(c canvas, f *draw.Fill) {
 	p.flat.Reset()

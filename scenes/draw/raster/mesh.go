@@ -173,6 +173,9 @@ func (s *shader) flat(pix []uint8, v, d [6]int) {
 func (s *shader) copied(pix []uint8, v, d [6]int) {
 	t, w, h := s.tex, s.tex.Rect.Dx()-1, s.tex.Rect.Dy()-1
 	whole := s.plain(v, d)
+	if whole && d[0] == 1<<bits && d[1] == 0 && s.row(pix, v[0]>>bits, v[1]>>bits) {
+		return
+	}
 	for i := 0; i < len(pix); i += 4 {
 		j := max(0, min(v[1]>>bits, h))*t.Stride + 4*max(0, min(v[0]>>bits, w))
 		c := t.Pix[j : j+4 : j+4]
@@ -186,6 +189,30 @@ func (s *shader) copied(pix []uint8, v, d [6]int) {
 			v[k] += d[k]
 		}
 	}
+}
+
+// row lays a run of the texture's pixels, from (x, y) on, over a run of the
+// picture, one to one; it does nothing where the run leaves the texture.
+func (s *shader) row(pix []uint8, x, y int) bool {
+	t := s.tex
+	if x < 0 || y < 0 || y >= t.Rect.Dy() || x+len(pix)/4 > t.Rect.Dx() {
+		return false
+	}
+	src := t.Pix[y*t.Stride+4*x:][:len(pix)]
+	for i := 0; i < len(pix); i += 4 {
+		c, q := src[i:i+4:i+4], pix[i:i+4:i+4]
+		switch c[3] {
+		case 0:
+			if c[0]|c[1]|c[2] != 0 {
+				over(q, uint32(c[0])*257, uint32(c[1])*257, uint32(c[2])*257, 0)
+			}
+		case 255:
+			copy(q, c)
+		default:
+			over(q, uint32(c[0])*257, uint32(c[1])*257, uint32(c[2])*257, uint32(c[3])*257)
+		}
+	}
+	return true
 }
 
 // tint multiplies a byte by a colour factor, into 16 bits.
@@ -227,6 +254,10 @@ func (s *shader) between(u, v int) (m [4]uint32) {
 
 // put lays a colour of the texture over a pixel, by the colour factors in v.
 func put(q []uint8, m [4]uint32, v *[6]int, whole bool) {
+	if m[3] == 65535 && whole {
+		q[0], q[1], q[2], q[3] = uint8(m[0]>>8), uint8(m[1]>>8), uint8(m[2]>>8), 255
+		return
+	}
 	if !whole {
 		for n := range m {
 			m[n] = (m[n]*(factor(v[2+n])>>1) + 16383) / 32767

@@ -32,9 +32,10 @@ func (p *Painter) stroke(c canvas, l *draw.Line) {
 }
 
 // arcStep is the angle of a chord that strays from a circle of r pixels by no
-// more than the tolerance.
+// more than a quarter of the tolerance: a chord always cuts off, never adds.
 func arcStep(r float64) float64 {
-	return 2 * math.Acos(max(0, 1-tolerance/max(r, tolerance)))
+	const t = tolerance / 4
+	return 2 * math.Acos(max(0, 1-t/max(r, t)))
 }
 
 type stroker struct {
@@ -59,11 +60,16 @@ func (k *stroker) run(pts []draw.Point, closed bool) {
 	if closed && n > 2 {
 		segs = n
 	}
+	last := k.bend(pts, 0, segs == n)
+	first := last
 	for i := range segs {
-		k.box(pts[i], pts[(i+1)%n])
-		if i > 0 || segs == n {
-			k.corner(pts[(i+n-1)%n], pts[i], pts[(i+1)%n])
+		b := (i + 1) % n
+		next := first
+		if b != 0 {
+			next = k.bend(pts, b, segs == n)
 		}
+		k.box(pts[i], pts[b], last, next)
+		last = next
 	}
 	if segs < n {
 		k.end(pts[1], pts[0])
@@ -79,9 +85,41 @@ func (k *stroker) side(a, b draw.Point) draw.Point {
 	return draw.Point{X: -dy * f, Y: dx * f}
 }
 
-func (k *stroker) box(a, b draw.Point) {
+// joint is how two segments meet: along one line across, or, where they turn
+// sharply or end, each with its own end.
+type joint struct {
+	smooth bool
+	side   draw.Point // of the shared line
+}
+
+// bend finds how the segments meet at point i, and fills a sharp corner. A
+// curve is many smooth bends, whose pieces then do not overlap.
+func (k *stroker) bend(pts []draw.Point, i int, closed bool) joint {
+	n := len(pts)
+	if !closed && (i == 0 || i == n-1) {
+		return joint{}
+	}
+	a, b, c := pts[(i+n-1)%n], pts[i], pts[(i+1)%n]
+	s, t := k.side(a, b), k.side(b, c)
+	cos := (s.X*t.X + s.Y*t.Y) / (k.half * k.half)
+	short := min(math.Hypot(b.X-a.X, b.Y-a.Y), math.Hypot(c.X-b.X, c.Y-b.Y))
+	if cos < 0.95 || short < k.half/3 {
+		k.corner(a, b, c)
+		return joint{}
+	}
+	return joint{true, draw.Point{X: (s.X + t.X) / (1 + cos), Y: (s.Y + t.Y) / (1 + cos)}}
+}
+
+func (k *stroker) box(a, b draw.Point, from, to joint) {
 	s := k.side(a, b)
-	k.piece(plus(a, s), plus(b, s), minus(b, s), minus(a, s))
+	t := s
+	if from.smooth {
+		s = from.side
+	}
+	if to.smooth {
+		t = to.side
+	}
+	k.piece(plus(a, s), plus(b, t), minus(b, t), minus(a, s))
 }
 
 // corner fills the outer side of a bend at b.
