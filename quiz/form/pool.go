@@ -19,11 +19,12 @@ type class struct {
 	dealer *dealer
 	seeds  []*seeds // of each place
 	items  [][]drawn
+	tight  []bool // of each place: there were fewer answers than students
 }
 
 // class deals a class of n students.
 func (d *dealer) class(name string, n int) (*class, error) {
-	c := &class{name: name, dealer: d, items: make([][]drawn, n)}
+	c := &class{name: name, dealer: d, items: make([][]drawn, n), tight: make([]bool, len(d.slots))}
 	for i := range c.items {
 		c.items[i] = make([]drawn, len(d.slots))
 	}
@@ -72,6 +73,7 @@ func (c *class) pool(slot, n int) ([]drawn, error) {
 			p := c.dealer.blueprint.Parts[c.dealer.slots[slot]]
 			return nil, &RoomError{Item: slot + 1, Kind: p.Kind, Class: c.name, Fit: len(pool), Students: n}
 		}
+		c.tight[slot] = c.tight[slot] || shared > 0
 		pool = append(pool, next)
 	}
 	return pool, nil
@@ -125,7 +127,7 @@ func (c *class) shared() []Shared {
 	for slot := range c.dealer.slots {
 		s := Shared{Item: slot + 1, Class: c.name}
 		for i := range c.items {
-			if c.nearOthers(i, slot, c.items[i][slot].item) > 0 {
+			if c.tight[slot] && c.nearOthers(i, slot, c.items[i][slot].item) > 0 {
 				s.Students++
 			}
 		}
