@@ -25,7 +25,7 @@ func (d *desk) reckon() string {
 	case item.AskNumber:
 		return d.number(a, a.Value)
 	case item.AskPlane, item.AskSymbol:
-		return d.plane()
+		return d.plane(d.it.Key())
 	case item.AskChoice, item.AskLine:
 	}
 	return d.it.Key()
@@ -49,22 +49,19 @@ func (d *desk) number(a item.Ask, x float64) string {
 	if d.isRead() {
 		x = math.Round(x + d.r.NormFloat64()*d.scatter().Degrees())
 	}
-	if a.Wraps {
-		x = orient.AzimuthOf(orient.Angle(x) * orient.Degree).Degrees()
-	}
-	return strconv.FormatFloat(math.Max(0, math.Round(x*100)/100), 'f', -1, 64)
+	return strconv.FormatFloat(math.Max(0, math.Round(onCircle(a, x)*100)/100), 'f', -1, 64)
 }
 
-// plane writes the key; a strike read off a map with its scatter. The dip
+// plane writes a plane; a strike read off a map with its scatter. The dip
 // stands there as a number.
-func (d *desk) plane() string {
-	key, n := d.it.Key(), d.part.Spec.Notation
+func (d *desk) plane(text string) string {
+	n := d.part.Spec.Notation
 	if !d.isRead() {
-		return key
+		return text
 	}
-	e, err := orient.Parse(key, n)
+	e, err := orient.Parse(text, n)
 	if err != nil || !e.HasStrike {
-		return key
+		return text
 	}
 	e.Plane.Strike = orient.AzimuthOf(d.read(e.Plane.Strike.Angle()))
 	return orient.Format(e.Plane, n)
