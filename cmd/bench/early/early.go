@@ -7,13 +7,17 @@ package early
 import (
 	"os"
 	"runtime"
+
+	"cuesta/cmd/bench/xdisplay"
 )
 
 func init() {
-	if runtime.GOOS != "linux" || os.Getenv("DISPLAY") != "" {
+	if runtime.GOOS != "linux" {
 		return
 	}
-	os.Stderr.WriteString("bench: there is no display (DISPLAY is not set), so no window can be opened.\n" +
-		"The same bench without one: go run ./cmd/cuesta spoken\n")
-	os.Exit(1)
+	if why := xdisplay.Missing(os.Getenv("DISPLAY"), xdisplay.Answers); why != "" {
+		os.Stderr.WriteString("bench: there is no display (" + why + "), so no window can be opened.\n" +
+			"The same bench line by line: go run ./cmd/cuesta spoken\n")
+		os.Exit(1)
+	}
 }

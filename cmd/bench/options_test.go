@@ -1,0 +1,76 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"flag"
+	"strings"
+	"testing"
+
+	"cuesta/orient"
+)
+
+func TestRead(t *testing.T) {
+	plane := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+	tests := []struct {
+		name string
+		args string
+		want options
+	}{
+		{"nothing", "--seed 1", options{seed: 1, w: 1280, h: 720}},
+		{"a plane", "--seed 1 --plane 035/30", options{seed: 1, w: 1280, h: 720, plane: &plane}},
+		{"with letters", "--seed=1 --plane=N35E,30SE", options{seed: 1, w: 1280, h: 720, plane: &plane}},
+		{"a size", "--seed 1 --size 800x600 --full-screen --guest", options{seed: 1, w: 800, h: 600, full: true, guest: true}},
+		{"measuring", "--seed 1 --frames 400 --empty", options{seed: 1, w: 1280, h: 720, frames: 400, empty: true}},
+	}
+	for _, tt := range tests {
+		got, err := read(strings.Fields(tt.args))
+		if err != nil {
+			t.Errorf("%s: %v", tt.name, err)
+			continue
+		}
+		if (got.plane == nil) != (tt.want.plane == nil) || got.plane != nil && got.plane.Rounded(orient.Degree) != tt.want.plane.Rounded(orient.Degree) {
+			t.Errorf("%s: plane %v, want %v", tt.name, got.plane, tt.want.plane)
+		}
+		got.plane = tt.want.plane
+		if got != tt.want {
+			t.Errorf("%s: %+v, want %+v", tt.name, got, tt.want)
+		}
+	}
+}
+
+// Without a seed each start is another.
+func TestChance(t *testing.T) {
+	seen := map[uint64]bool{}
+	for range 20 {
+		seen[chance()] = true
+	}
+	if len(seen) < 15 {
+		t.Errorf("%d different seeds of 20", len(seen))
+	}
+}
+
+func TestWrongWordsAreToldInOneLine(t *testing.T) {
+	for _, args := range []string{
+		"bench", "--plane nonsense", "--plane", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
+		"--size 0x0", "--size 99999x20", "--frames -3", "--frames x", "--no-such-flag",
+	} {
+		var out, problems bytes.Buffer
+		if code := run(strings.Fields(args), &out, &problems); code != misread {
+			t.Errorf("%q: exit %d, want %d", args, code, misread)
+		}
+		if out.Len() > 0 || strings.Count(problems.String(), "\n") != 1 || !strings.HasPrefix(problems.String(), "bench: ") {
+			t.Errorf("%q: said %q and %q, want one line about the mistake", args, out.String(), problems.String())
+		}
+	}
+}
+
+func TestHelp(t *testing.T) {
+	var out, problems bytes.Buffer
+	if code := run([]string{"--help"}, &out, &problems); code != done || out.String() != usage || problems.Len() > 0 {
+		t.Errorf("exit %d, said %q and %q, want 0 and the usage", code, out.String(), problems.String())
+	}
+	if _, err := read([]string{"-h"}); !errors.Is(err, flag.ErrHelp) {
+		t.Errorf("-h: %v, want the help", err)
+	}
+}
