@@ -105,6 +105,7 @@ func commands(e env) []*cobra.Command {
 		spokenCommand(e),
 		openCommand(e),
 		replayCommand(e),
+		dealCommand(e),
 	}
 }
 

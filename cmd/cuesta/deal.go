@@ -1,0 +1,224 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strconv"
+
+	"github.com/spf13/cobra"
+
+	"cuesta/quiz/form"
+)
+
+// keyFolder is the folder of the instructor, apart from the forms.
+const keyFolder = "key"
+
+type dealer struct {
+	env
+	roster, folder, seed string
+	example, force    bool
+}
+
+func dealCommand(e env) *cobra.Command {
+	d := &dealer{env: e}
+	cmd := &cobra.Command{
+		Use:   "deal BLUEPRINT.toml --roster ROSTER.csv --out DIR",
+		Short: "A form for every student, each with planes of its own",
+		Long: "Deals a form to every student of the roster into DIR, and the key to all of them\n" +
+			"into DIR/key: hand out the forms, keep that folder. The same blueprint, roster and\n" +
+			"seed give the same files. The roster is a CSV file whose first line names its\n" +
+			"columns: id,name and, if wanted, extra_time, a factor on the time limit, and class;\n" +
+			"two students of one class share no plane.\n\n" +
+			"A form holds what the simulation needs: who can program can find the answers in\n" +
+			"it. Where that matters, let the quiz be sat under supervision.",
+		Example: "  cuesta deal --example > quiz.toml\n" +
+			"  cuesta deal quiz.toml --roster class.csv --out forms",
+		Args: d.words,
+		RunE: func(_ *cobra.Command, files []string) error { return d.run(files) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&d.roster, "roster", "", "the students, a CSV file")
+	f.StringVar(&d.folder, "out", "", "folder for the forms and the key")
+	f.StringVar(&d.seed, "seed", "", "whole number that all is drawn from (that of the blueprint)")
+	f.BoolVar(&d.example, "example", false, "print a blueprint with remarks, to start from")
+	f.BoolVar(&d.force, "force", false, "replace files that are there")
+	return cmd
+}
+
+func (d *dealer) words(_ *cobra.Command, files []string) error {
+	switch {
+	case d.example && len(files) > 0:
+		return misreadf("read %q beside --example; it stands alone", files[0])
+	case !d.example && len(files) != 1:
+		return misreadf("read %d blueprints; name one, such as cuesta deal quiz.toml --roster class.csv --out forms (--example prints one)", len(files))
+	case !d.example && d.roster == "":
+		return misreadf("read no roster; write --roster and a CSV file with the columns id,name")
+	case !d.example && d.folder == "":
+		return misreadf("read no folder for the forms; write --out and its name")
+	}
+	return nil
+}
+
+func (d *dealer) run(files []string) error {
+	if d.example {
+		_, err := io.WriteString(d.out, form.Example())
+		return err
+	}
+	b, err := readFile(d.env, files[0], form.ReadBlueprint)
+	if err != nil {
+		return err
+	}
+	if b.Seed, err = d.seedOf(b); err != nil {
+		return err
+	}
+	students, err := readFile(d.env, d.roster, form.ReadRoster)
+	if err != nil {
+		return err
+	}
+	if err := d.free(students); err != nil {
+		return err
+	}
+	dealing, err := form.Deal(b, students, form.Options{Seed: b.Seed, Progress: progress(d.err, "dealt")})
+	if err != nil {
+		return err
+	}
+	if err := d.write(dealing); err != nil {
+		return err
+	}
+	return d.tell(dealing)
+}
+
+// mostSeed is the greatest seed that every reader of JSON keeps whole.
+const mostSeed = 1<<53 - 1
+
+func (d *dealer) seedOf(b form.Blueprint) (uint64, error) {
+	if d.seed == "" {
+		return b.Seed, nil
+	}
+	n, err := strconv.ParseUint(d.seed, 10, 64)
+	if err != nil || n > mostSeed {
+		return 0, misreadf("--seed read %q; write a whole number from 0 to %d, such as --seed 7", d.seed, uint64(mostSeed))
+	}
+	return n, nil
+}
+
+// free says early whether a file stands in the way.
+func (d *dealer) free(students []form.Student) error {
+	switch info, err := os.Lstat(d.folder); {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil
+	case err != nil:
+		return err
+	case info.Mode().IsRegular():
+		return misreadf("--out %s is a file; name a folder", d.folder)
+	case d.force:
+		return nil
+	}
+	paths := []string{filepath.Join(d.folder, keyFolder)}
+	for _, s := range students {
+		paths = append(paths, filepath.Join(d.folder, form.FileName(s.ID)+form.FormEnding))
+	}
+	for _, p := range paths {
+		if _, err := os.Lstat(p); err == nil {
+			return alreadyThere(p)
+		}
+	}
+	return nil
+}
+
+// write writes everything beside the folder first, so that a full disk leaves
+// nothing half done.
+func (d *dealer) write(dealing form.Dealing) (err error) {
+	if err := os.MkdirAll(d.folder, 0o755); err != nil {
+		return err
+	}
+	stage, err := os.MkdirTemp(d.folder, ".deal-*")
+	if err != nil {
+		return err
+	}
+	defer func() { err = errors.Join(err, os.RemoveAll(stage)) }()
+	names, err := d.stage(stage, dealing)
+	if err != nil {
+		return err
+	}
+	if err := os.MkdirAll(filepath.Join(d.folder, keyFolder), 0o700); err != nil {
+		return err
+	}
+	for _, name := range names {
+		if err := putInPlace(filepath.Join(stage, name), filepath.Join(d.folder, name), d.force); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// stage fills a folder and names its files.
+func (d *dealer) stage(dir string, dealing form.Dealing) ([]string, error) {
+	var names []string
+	put := func(name string, fill func(io.Writer) error) error {
+		names = append(names, name)
+		return fileIn(filepath.Join(dir, name), fill)
+	}
+	for _, f := range dealing.Forms {
+		if err := put(form.FileName(f.Student.ID)+form.FormEnding, f.Encode); err != nil {
+			return nil, err
+		}
+	}
+	k, err := form.KeyOf(dealing.Forms)
+	if err != nil {
+		return nil, err
+	}
+	if err := os.Mkdir(filepath.Join(dir, keyFolder), 0o700); err != nil {
+		return nil, err
+	}
+	err = errors.Join(
+		put(filepath.Join(keyFolder, "key.csv"), k.WriteCSV),
+		put(filepath.Join(keyFolder, "key.json"), k.Encode))
+	return names, err
+}
+
+func fileIn(path string, fill func(io.Writer) error) error {
+	f, err := os.OpenFile(path, os.O_CREATE|os.O_EXCL|os.O_WRONLY, 0o644)
+	if err != nil {
+		return err
+	}
+	return errors.Join(fill(f), f.Close())
+}
+
+// tell says what was dealt and what to do next.
+func (d *dealer) tell(dealing form.Dealing) error {
+	for _, s := range dealing.Shared {
+		class := ""
+		if s.Class != "" {
+			class = " of class " + s.Class
+		}
+		fmt.Fprintf(d.err, "item %d has fewer answers than there are students%s: %d of them share theirs with another one\n", s.Item, class, s.Students)
+	}
+	if dealing.Spread > form.MostSpread {
+		fmt.Fprintf(d.err, "the forms differ by %.2f in difficulty, where at most %.2f is aimed at; more items, or a narrower range of dips, would bring them closer\n", dealing.Spread, form.MostSpread)
+	}
+	_, err := fmt.Fprintf(d.out, "%d forms of %d items in %s, the key in %s.\n"+
+		"The sums of difficulty differ by %.2f at most (an item counts from 0 to 1).\n"+
+		"Hand out the forms; keep the key. A student answers with: cuesta take %s\n",
+		len(dealing.Forms), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
+		filepath.Join(d.folder, form.FileName(dealing.Forms[0].Student.ID)+form.FormEnding))
+	return err
+}
+
+// showFrom is the number of steps from which progress is shown.
+const showFrom = 500
+
+// progress tells every tenth of a long piece of work.
+func progress(to io.Writer, verb string) func(done, total int) {
+	told := 0
+	return func(done, total int) {
+		if tenth := done * 10 / max(1, total); total >= showFrom && tenth > told {
+			told = tenth
+			fmt.Fprintf(to, "%s %d of %d\n", verb, done, total)
+		}
+	}
+}
