@@ -121,7 +121,7 @@ func scoreOf(name string, scores []float64, pass float64) Score {
 	return Score{name, mean, sd, float64(passed) / float64(len(scores))}
 }
 
-// pairs lists what is alike by part, the commonest first.
+// pairs lists what is alike, by part and mistake, the commonest rival first.
 func (c *counts) pairs(b form.Blueprint) []Alike {
 	var all []Alike
 	for i, p := range b.Parts {
@@ -138,10 +138,10 @@ func (c *counts) pairs(b form.Blueprint) []Alike {
 			return x.Part < y.Part
 		case x.Bare != y.Bare:
 			return y.Bare
-		case x.Share != y.Share:
-			return x.Share > y.Share
 		case x.Made != y.Made:
 			return x.Made < y.Made
+		case x.Share != y.Share:
+			return x.Share > y.Share
 		case x.Slip != y.Slip:
 			return y.Slip
 		}
