@@ -11,9 +11,10 @@ import (
 )
 
 // windowPackages is what a program with a window needs on Debian and Ubuntu to
-// be built, and to draw without a graphics card.
+// be built, and to draw without a graphics card. Without ca-certificates Go
+// cannot fetch a module.
 var windowPackages = []string{
-	"gcc", "libc6-dev", "libx11-dev", "libxrandr-dev", "libxxf86vm-dev", "libxi-dev",
+	"ca-certificates", "gcc", "libc6-dev", "libx11-dev", "libxrandr-dev", "libxxf86vm-dev", "libxi-dev",
 	"libxcursor-dev", "libxinerama-dev", "libgl-dev", "pkg-config", "libasound2-dev",
 	"libgl1-mesa-dri",
 }

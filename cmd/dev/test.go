@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"go/format"
 	"io/fs"
@@ -19,6 +20,16 @@ func test() error {
 	start := time.Now()
 	s := &suite{out: os.Stdout}
 	s.check("system packages", func() (string, error) { return "", setUp(testPackages) })
+	s.check("modules", quiet(goCommand("list", "-deps", "-test", "./...", "tool")))
+	if s.tally.failed > 0 {
+		return s.end(start)
+	}
+	s.checks()
+	return s.end(start)
+}
+
+// checks are all that can run once everything they need is there.
+func (s *suite) checks() {
 	s.check("gofmt", func() (string, error) { return unformatted(".") })
 	s.check("build", quiet(goCommand("build", "./...")))
 	s.check("build of cuesta without cgo", withoutCgo)
@@ -27,10 +38,14 @@ func test() error {
 	s.raceTests()
 	s.browser()
 	s.windowTests()
-	fmt.Fprintf(s.out, "%d passed, %d failed\n", s.tally.passed, s.tally.failed)
+}
+
+// end prints the totals.
+func (s *suite) end(start time.Time) error {
 	fmt.Fprintf(s.out, "%.0f s in all\n", time.Since(start).Seconds())
+	fmt.Fprintf(s.out, "%d passed, %d failed\n", s.tally.passed, s.tally.failed)
 	if s.tally.failed > 0 {
-		return fmt.Errorf("%d failed", s.tally.failed)
+		return errors.New("not every check passed")
 	}
 	return nil
 }
