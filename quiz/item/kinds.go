@@ -13,4 +13,11 @@ var kinds = []Kind{
 	readSymbol{},
 	drawSymbol{},
 	applyDeclination{},
+	apparentDip{},
+	percentGrade{},
+	strikeUncertainty{},
+	meanOfReadings{},
+	findOutlier{},
+	needleAndSensor{},
+	diagnoseMistake{},
 }

@@ -7,6 +7,7 @@ import (
 	"reflect"
 	"strconv"
 	"strings"
+	"sync"
 	"testing"
 
 	"cuesta/orient"
@@ -34,20 +35,48 @@ func specOf(r *rand.Rand) Spec {
 	return s
 }
 
-// each deals items of every kind and hands them to the property.
+// deal is an item and what it was dealt from.
+type deal struct {
+	it   Item
+	spec Spec
+	seed uint64
+}
+
+// dealt are the random items of each kind, the same for every property.
+var dealt = func() map[Kind]func() ([]deal, error) {
+	m := map[Kind]func() ([]deal, error){}
+	for _, k := range kinds {
+		m[k] = sync.OnceValues(func() ([]deal, error) { return dealAll(k) })
+	}
+	return m
+}()
+
+func dealAll(k Kind) ([]deal, error) {
+	r := rand.New(rand.NewPCG(7, 11))
+	var out []deal
+	for range deals {
+		d := deal{spec: specOf(r), seed: r.Uint64()}
+		var err error
+		if d.it, err = k.Deal(d.spec, source(d.seed)); err != nil {
+			return nil, fmt.Errorf("%+v, seed %d: %w", d.spec, d.seed, err)
+		}
+		out = append(out, d)
+	}
+	return out, nil
+}
+
+// each holds the items of every kind to the property.
 func each(t *testing.T, property func(t *testing.T, it Item, s Spec, seed uint64)) {
 	for _, k := range Kinds() {
 		t.Run(k.Name(), func(t *testing.T) {
 			t.Parallel()
-			r := rand.New(rand.NewPCG(7, 11))
-			for range deals {
-				s, seed := specOf(r), r.Uint64()
-				it, err := k.Deal(s, source(seed))
-				if err != nil {
-					t.Fatalf("%+v: got %v, want an item", s, err)
-				}
-				if property(t, it, s, seed); t.Failed() {
-					t.Fatalf("spec %+v, seed %d: %s key %s", s, seed, it.Prompt(), it.Key())
+			ds, err := dealt[k]()
+			if err != nil {
+				t.Fatalf("got %v, want items", err)
+			}
+			for _, d := range ds {
+				if property(t, d.it, d.spec, d.seed); t.Failed() {
+					t.Fatalf("spec %+v, seed %d: %s key %s", d.spec, d.seed, d.it.Prompt(), d.it.Key())
 				}
 			}
 		})
@@ -73,44 +102,43 @@ func TestTheSameSeedDealsTheSameItem(t *testing.T) {
 	})
 }
 
-func TestNearAndDifficulty(t *testing.T) {
-	last := map[string]Item{}
-	for _, k := range Kinds() {
-		it, err := k.Deal(Spec{}, source(1))
-		if err != nil {
-			t.Fatal(err)
-		}
-		last[k.Name()] = it
+func TestNearIsReflexiveAndSymmetric(t *testing.T) {
+	last := map[Kind]Item{}
+	foreign, err := readDial{}.Deal(Spec{}, source(1))
+	if err != nil {
+		t.Fatal(err)
 	}
-	foreign := last["read-dial"]
-	for _, k := range Kinds() {
-		r := rand.New(rand.NewPCG(3, 4))
-		var near int
-		for range deals {
-			it, err := k.Deal(specOf(r), source(r.Uint64()))
-			if err != nil {
-				t.Fatal(err)
-			}
-			before := last[k.Name()]
-			if !it.Near(it) || it.Near(before) != before.Near(it) {
-				t.Fatalf("%s: near is not reflexive and symmetric: %+v and %+v", k.Name(), it, before)
-			}
-			if it.Near(before) {
-				near++
-			}
-			if k != foreign.Kind() && (it.Near(foreign) || foreign.Near(it)) {
-				t.Fatalf("%s: near an item of another kind", k.Name())
-			}
-			if d := it.Difficulty(); !(d >= 0 && d <= 1) {
-				t.Fatalf("%s: difficulty: got %v, want from 0 to 1", k.Name(), d)
-			}
-			last[k.Name()] = it
+	var mu sync.Mutex
+	near := map[Kind]int{}
+	each(t, func(t *testing.T, it Item, _ Spec, _ uint64) {
+		mu.Lock()
+		defer mu.Unlock()
+		k := it.Kind()
+		before, ok := last[k]
+		if last[k] = it; !ok {
+			return
 		}
-		t.Logf("%-20s near one time in %.0f", k.Name(), deals/math.Max(1, float64(near)))
-		if near > deals/10 {
-			t.Errorf("%s: got %d of %d near their forerunner, want at most a tenth", k.Name(), near, deals)
+		if !it.Near(it) || it.Near(before) != before.Near(it) {
+			t.Errorf("near %t, %t, %t of %+v and %+v, want true and the same", it.Near(it), it.Near(before), before.Near(it), it, before)
 		}
-	}
+		if k != foreign.Kind() && (it.Near(foreign) || foreign.Near(it)) {
+			t.Errorf("near an item of another kind")
+		}
+		if it.Near(before) {
+			near[k]++
+		}
+		if got := near[k]; got > deals/10 {
+			t.Errorf("got %d of %d near the one before, want at most a tenth", got, deals)
+		}
+	})
+}
+
+func TestDifficultyIsAShare(t *testing.T) {
+	each(t, func(t *testing.T, it Item, _ Spec, _ uint64) {
+		if d := it.Difficulty(); !(d >= 0 && d <= 1) {
+			t.Errorf("got %v, want from 0 to 1", d)
+		}
+	})
 }
 
 func TestAskAgreesWithTheKey(t *testing.T) {
@@ -228,10 +256,6 @@ func TestKnownMistakesAreWrongAndNamed(t *testing.T) {
 	})
 }
 
-// given names the kinds whose question has to hold the answer: the readings
-// to choose from, or the plane to draw.
-var given = map[string]bool{}
-
 // stands says whether the key stands by itself in a text.
 func stands(text, key string) bool {
 	for i := 0; ; {
@@ -256,9 +280,6 @@ func wordy(c byte) bool {
 func TestNothingGivesTheAnswerAway(t *testing.T) {
 	each(t, func(t *testing.T, it Item, _ Spec, _ uint64) {
 		key := it.Key()
-		if given[it.Kind().Name()] {
-			return
-		}
 		for _, text := range append(it.Hints(), it.Prompt(), it.Alt()) {
 			if stands(strings.ToLower(text), strings.ToLower(key)) {
 				t.Errorf("%q gives %q away", text, key)
