@@ -105,7 +105,10 @@ func commands(e env) []*cobra.Command {
 		spokenCommand(e),
 		openCommand(e),
 		replayCommand(e),
+		gradeCommand(e),
 		dealCommand(e),
+		calibrateCommand(e),
+		takeCommand(e),
 	}
 }
 

@@ -55,7 +55,7 @@ func Analyse(b form.Blueprint, rs []Result) Analysis {
 		totals = append(totals, r.Points)
 		a.Shares = append(a.Shares, ratio(r.Points, r.Of))
 		for _, it := range r.Items {
-			rights[i] = append(rights[i], number(it.Right))
+			rights[i] = append(rights[i], oneOrNone(it.Right))
 			shares[i] = append(shares[i], it.Share)
 			if it.Plane != nil {
 				a.Planes = append(a.Planes, *it.Plane)
@@ -79,7 +79,7 @@ func itemOver(p form.Part, j int, rs []Result, totals []float64) ItemAnalysis {
 	var shares, right, rest []float64
 	for i, r := range rs {
 		one := r.Items[j]
-		shares, right = append(shares, one.Share), append(right, number(one.Right))
+		shares, right = append(shares, one.Share), append(right, oneOrNone(one.Right))
 		rest = append(rest, totals[i]-one.Points)
 		if one.Answered {
 			it.Answered++
@@ -115,7 +115,7 @@ func mistakesIn(rs []Result) []MistakeCount {
 	return out
 }
 
-func number(right bool) float64 {
+func oneOrNone(right bool) float64 {
 	if right {
 		return 1
 	}

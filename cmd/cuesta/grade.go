@@ -1,0 +1,374 @@
+package main
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/spf13/cobra"
+
+	"cuesta/quiz/form"
+	"cuesta/quiz/grade"
+	"cuesta/quiz/gradebook"
+)
+
+type grader struct {
+	env
+	roster    string
+	blueprint string
+	out       string
+	report    string
+	json      bool
+	force     bool
+}
+
+func gradeCommand(e env) *cobra.Command {
+	g := &grader{env: e}
+	cmd := &cobra.Command{
+		Use:   "grade [flags] SUBMISSION...",
+		Short: "Mark submissions, with reasons, and report on the class",
+		Long: "Marks submissions and writes the grades of the class as CSV, to standard output\n" +
+			"or with --out to a file. A SUBMISSION is a file that cuesta take leaves, or a\n" +
+			"folder that holds such files. Recordings of the bench are run again; what does\n" +
+			"not fit is reported and takes no points off.\n\n" +
+			"--report writes a folder: the grades, a page of feedback for each student, and\n" +
+			"a report on the class as a page and as PDF.\n\n" +
+			"--blueprint marks once more by another blueprint: its tolerances, points, costs\n" +
+			"of hints and pass mark. What was asked stays as it was dealt.\n\n" +
+			"A file that cannot be read is named with the reason and the others are marked;\n" +
+			"the exit status is then 1.",
+		Example: "  cuesta grade submissions/\n" +
+			"  cuesta grade --roster roster.csv --out grades.csv --report report submissions/\n" +
+			"  cuesta grade --blueprint kinder.toml --out regraded.csv submissions/",
+		Args: someSubmissions,
+		RunE: func(_ *cobra.Command, files []string) error { return g.run(files) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&g.roster, "roster", "", "the class (CSV), to list who is missing or a stranger")
+	f.StringVar(&g.blueprint, "blueprint", "", "mark by this blueprint (TOML) instead of that of the forms")
+	f.StringVar(&g.out, "out", "", "write the grades (CSV) to this file")
+	f.StringVar(&g.report, "report", "", "write grades, feedback and class report to this folder")
+	f.BoolVar(&g.json, "json", false, "one JSON object a line: each student, then the class")
+	f.BoolVar(&g.force, "force", false, "replace files that are there already")
+	return cmd
+}
+
+func someSubmissions(_ *cobra.Command, files []string) error {
+	if len(files) == 0 {
+		return misreadf("read no submission; name files or a folder, such as cuesta grade submissions/")
+	}
+	return nil
+}
+
+func (g *grader) run(files []string) error {
+	sources, err := submissions(files)
+	if err != nil {
+		return err
+	}
+	var roster []form.Student
+	if g.roster != "" {
+		if roster, err = readFile(g.env, g.roster, form.ReadRoster); err != nil {
+			return err
+		}
+	}
+	var changed *form.Blueprint
+	if g.blueprint != "" {
+		b, err := readFile(g.env, g.blueprint, form.ReadBlueprint)
+		if err != nil {
+			return err
+		}
+		changed = &b
+	}
+	if g.out != "" {
+		if err := writable(g.out, g.force); err != nil {
+			return err
+		}
+	}
+	return g.grade(sources, roster, changed)
+}
+
+// submissions are the files named, and those in the folders named by their
+// ending, each once.
+func submissions(names []string) ([]grade.Source, error) {
+	var paths []string
+	for _, name := range names {
+		info, err := os.Stat(name)
+		switch {
+		case err != nil:
+			return nil, err
+		case !info.IsDir():
+			paths = append(paths, name)
+			continue
+		}
+		found, err := inFolder(name)
+		if err != nil {
+			return nil, err
+		}
+		if len(found) == 0 {
+			return nil, misreadf("read the folder %s, which holds no file named *%s", name, form.SubmissionEnding)
+		}
+		paths = append(paths, found...)
+	}
+	seen := map[string]bool{}
+	var out []grade.Source
+	for _, p := range paths {
+		if clean := filepath.Clean(p); !seen[clean] {
+			seen[clean] = true
+			out = append(out, grade.Source{Name: p, Open: func() (io.ReadCloser, error) { return openPlain(p) }})
+		}
+	}
+	return out, nil
+}
+
+// openPlain opens a file that is a file: a pipe would never end.
+func openPlain(path string) (io.ReadCloser, error) {
+	info, err := os.Stat(path)
+	switch {
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, errors.New("it is no plain file")
+	}
+	return os.Open(path)
+}
+
+func inFolder(dir string) ([]string, error) {
+	var found []string
+	err := filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		if !d.IsDir() && strings.HasSuffix(d.Name(), form.SubmissionEnding) {
+			found = append(found, path)
+		}
+		return nil
+	})
+	slices.Sort(found)
+	return found, err
+}
+
+// grade marks all sources and writes what is asked for.
+func (g *grader) grade(sources []grade.Source, roster []form.Student, changed *form.Blueprint) (err error) {
+	var dir *folder
+	if g.report != "" {
+		if dir, err = newFolder(g.report, g.force); err != nil {
+			return err
+		}
+		defer func() {
+			if err != nil {
+				dir.drop()
+			}
+		}()
+	}
+	class, n, tell := grade.NewClass(roster), 0, progress(g.err, "marked")
+	err = grade.Many(sources, changed, func(o grade.Outcome) error {
+		n++
+		tell(n, len(sources))
+		if !class.Add(o) || dir == nil {
+			return nil
+		}
+		return dir.write(feedbackName(o.Graded.Form.Student.ID), func(w io.Writer) error {
+			return gradebook.WriteFeedback(w, o.Graded)
+		})
+	})
+	if err != nil {
+		return err
+	}
+	rep := class.Report()
+	if err := g.write(rep, dir); err != nil {
+		return err
+	}
+	return g.summary(rep, len(sources))
+}
+
+const feedbackFolder = "feedback"
+
+func feedbackName(id string) string {
+	return filepath.Join(feedbackFolder, gradebook.FeedbackName(id))
+}
+
+func (g *grader) write(rep grade.Report, dir *folder) error {
+	grades := func(w io.Writer) error { return gradebook.WriteGrades(w, rep) }
+	if g.out != "" {
+		if err := writeWhole(g.out, g.force, grades); err != nil {
+			return err
+		}
+		fmt.Fprintf(g.err, "grades in %s\n", g.out)
+	}
+	if dir != nil {
+		if err := g.writeReport(rep, dir, grades); err != nil {
+			return err
+		}
+		fmt.Fprintf(g.err, "report in %s\n", filepath.Join(g.report, "report.html"))
+	}
+	switch {
+	case g.json:
+		return g.writeJSON(rep)
+	case g.out == "" && dir == nil:
+		return grades(g.env.out)
+	}
+	return nil
+}
+
+func (g *grader) writeReport(rep grade.Report, dir *folder, grades func(io.Writer) error) error {
+	for _, f := range []struct {
+		name string
+		fill func(io.Writer) error
+	}{
+		{"grades.csv", grades},
+		{"report.html", func(w io.Writer) error { return gradebook.WriteReport(w, rep, feedbackFolder) }},
+	} {
+		if err := dir.write(f.name, f.fill); err != nil {
+			return err
+		}
+	}
+	return dir.keep()
+}
+
+// mostTold is how many refused files are named one by one.
+const mostTold = 20
+
+// summary tells in a few lines what came of it; refused files are an error.
+func (g *grader) summary(rep grade.Report, of int) error {
+	fmt.Fprintf(g.err, "%s marked\n", counted(len(rep.Results), "submission"))
+	for _, l := range []struct {
+		n    int
+		what string
+	}{
+		{len(rep.Missing), "of the roster without a submission"},
+		{len(rep.Doubles), "handed in more than once"},
+		{gradebook.Remarked(rep), "with a remark"},
+	} {
+		if l.n > 0 {
+			fmt.Fprintf(g.err, "%d %s\n", l.n, l.what)
+		}
+	}
+	for i, r := range rep.Refused {
+		if i == mostTold {
+			fmt.Fprintf(g.err, "and %d more\n", len(rep.Refused)-mostTold)
+			break
+		}
+		fmt.Fprintf(g.err, "refused %s: %s\n", r.Source, r.Reason)
+	}
+	if n := len(rep.Refused); n > 0 {
+		return fmt.Errorf("%d of %s could not be read and were not marked", n, counted(of, "file"))
+	}
+	return nil
+}
+
+func counted(n int, what string) string {
+	if n == 1 {
+		return "1 " + what
+	}
+	return fmt.Sprintf("%d %ss", n, what)
+}
+
+// studentLine is a line of grade --json.
+type studentLine struct {
+	ID       string     `json:"id"`
+	Name     string     `json:"name"`
+	Form     string     `json:"form"`
+	Points   float64    `json:"points"`
+	Of       float64    `json:"of"`
+	Passed   bool       `json:"passed"`
+	Finished string     `json:"finished,omitempty"`
+	Items    []itemLine `json:"items"`
+	Remarks  []string   `json:"remarks"`
+}
+
+type itemLine struct {
+	Points   float64  `json:"points"`
+	Answered bool     `json:"answered"`
+	Right    bool     `json:"right"`
+	Mistakes []string `json:"mistakes"`
+}
+
+// classLine is the last line. Figures that are undefined are null.
+type classLine struct {
+	Class    int             `json:"class"`
+	Mean     *float64        `json:"mean"`
+	KR20     *float64        `json:"kr20"`
+	Alpha    *float64        `json:"alpha"`
+	Items    []itemClassLine `json:"items"`
+	Missing  []string        `json:"missing"`
+	Doubles  []string        `json:"doubles"`
+	Refused  []refusedLine   `json:"refused"`
+	Mistakes map[string]int  `json:"mistakes"`
+}
+
+type itemClassLine struct {
+	Kind     string   `json:"kind"`
+	P        *float64 `json:"p"`
+	Biserial *float64 `json:"point_biserial"`
+}
+
+type refusedLine struct {
+	File   string `json:"file"`
+	Reason string `json:"reason"`
+}
+
+func (g *grader) writeJSON(rep grade.Report) error {
+	out := json.NewEncoder(g.env.out)
+	for _, r := range rep.Results {
+		if err := out.Encode(studentLineOf(r)); err != nil {
+			return err
+		}
+	}
+	return out.Encode(classLineOf(rep))
+}
+
+func studentLineOf(r grade.Result) studentLine {
+	l := studentLine{
+		ID: r.ID, Name: r.Name, Form: r.Code, Points: rounded(r.Points, 6), Of: rounded(r.Of, 6), Passed: r.Passed,
+		Finished: r.Finished, Items: []itemLine{}, Remarks: []string{},
+	}
+	for _, it := range r.Items {
+		one := itemLine{rounded(it.Points, 6), it.Answered, it.Right, []string{}}
+		for _, m := range it.Mistakes {
+			one.Mistakes = append(one.Mistakes, m.Kind.String())
+		}
+		l.Items = append(l.Items, one)
+	}
+	for _, m := range r.Remarks {
+		l.Remarks = append(l.Remarks, m.String())
+	}
+	return l
+}
+
+func classLineOf(rep grade.Report) classLine {
+	a := rep.Analysis
+	l := classLine{
+		Class: a.Students, Mean: orNull(a.Mean), KR20: orNull(a.KR20), Alpha: orNull(a.Alpha), Items: []itemClassLine{},
+		Missing: []string{}, Doubles: []string{}, Refused: []refusedLine{}, Mistakes: map[string]int{},
+	}
+	for _, it := range a.Items {
+		l.Items = append(l.Items, itemClassLine{it.Kind, orNull(it.Difficulty), orNull(it.Biserial)})
+	}
+	for _, s := range rep.Missing {
+		l.Missing = append(l.Missing, s.ID)
+	}
+	for _, d := range rep.Doubles {
+		l.Doubles = append(l.Doubles, d.Left)
+	}
+	for _, r := range rep.Refused {
+		l.Refused = append(l.Refused, refusedLine{r.Source, r.Reason})
+	}
+	for _, m := range a.Mistakes {
+		l.Mistakes[m.Kind.String()] = m.Alone + m.Shared
+	}
+	return l
+}
+
+func orNull(s grade.Stat) *float64 {
+	if !s.Defined() {
+		return nil
+	}
+	x := rounded(s.Value, 6)
+	return &x
+}

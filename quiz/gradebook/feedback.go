@@ -1,0 +1,137 @@
+package gradebook
+
+import (
+	_ "embed"
+	"fmt"
+	"html/template"
+	"io"
+	"strings"
+
+	"cuesta/quiz/form"
+	"cuesta/quiz/grade"
+)
+
+var (
+	//go:embed style.css
+	style string
+	//go:embed feedback.html
+	feedbackText string
+
+	feedbackPage = template.Must(template.New("feedback").Parse(feedbackText))
+)
+
+// feedback is what the page of a student shows.
+type feedback struct {
+	Style               template.CSS
+	Quiz, Place         string
+	Name, ID, Code      string
+	Points, Of, Percent string
+	Pass, Tolerance     string
+	Items               []itemFeedback
+}
+
+type itemFeedback struct {
+	Number             int
+	Title, Prompt      string
+	Points, Of         string
+	State, Class       string
+	Picture            template.HTML
+	Answered           bool
+	Answer, Understood string
+	Key                string
+	Said               []string
+	Hints              string
+}
+
+// FeedbackName is the file name of the page of a student.
+func FeedbackName(id string) string { return form.FileName(id) + ".html" }
+
+// WriteFeedback writes the page of a student: how each answer was understood,
+// what was right, and what probably happened where it was not. What is
+// remarked on recordings is for the instructor and does not stand here.
+func WriteFeedback(to io.Writer, g grade.Graded) error {
+	b, s := g.Form.Blueprint, g.Form.Student
+	page := feedback{
+		Style: template.CSS(style), Quiz: titled(b.Title), Place: b.Place,
+		Name: named(s), ID: s.ID, Code: g.Form.Code,
+		Points: decimal(g.Points), Of: decimal(g.Of), Percent: percent(g.Points, g.Of),
+		Pass: passWords(g), Tolerance: toleranceWords(b),
+	}
+	for i, m := range g.Items {
+		page.Items = append(page.Items, itemOf(i, m))
+	}
+	return feedbackPage.Execute(to, page)
+}
+
+func titled(s string) string {
+	if s == "" {
+		return "Quiz"
+	}
+	return s
+}
+
+// named is the name, or the id of who has none.
+func named(s form.Student) string {
+	if s.Name == "" {
+		return s.ID
+	}
+	return s.Name
+}
+
+func passWords(g grade.Graded) string {
+	p := g.Form.Blueprint.PassShare
+	if p <= 0 {
+		return ""
+	}
+	mark := fmt.Sprintf("the pass mark is %s\u202F%%.", decimal(100*p))
+	if g.Passed {
+		return "Passed: " + mark
+	}
+	return "Not passed: " + mark
+}
+
+func toleranceWords(b form.Blueprint) string {
+	t := b.Tolerance
+	return fmt.Sprintf("A strike may be off by %s° of reading and by what %s° of levelling turns it, asin(tan\u00A0%[2]s°\u00A0/\u00A0tan\u00A0dip); a dip by %s°. Single items may have a tolerance of their own.",
+		decimal(t.Reading.Degrees()), decimal(t.Levelling.Degrees()), decimal(t.Dip.Degrees()))
+}
+
+func itemOf(i int, m grade.Marked) itemFeedback {
+	f := itemFeedback{
+		Number: i + 1, Title: m.Title, Prompt: m.Item.Prompt(), Points: decimal(m.Points), Of: decimal(m.Of),
+		Picture: picture(i, m.Item), Answered: m.Answered, Answer: m.Answer, Key: m.Item.Key(), Hints: hintWords(m),
+	}
+	if !m.Mark.Refused && m.Mark.Understood != m.Answer {
+		f.Understood = m.Mark.Understood
+	}
+	f.State, f.Class = state(m)
+	if m.Mark.Said != "" {
+		f.Said = strings.Split(m.Mark.Said, "\n")
+	}
+	return f
+}
+
+// state is the outcome in a word or two, and the class of the style.
+func state(m grade.Marked) (said, class string) {
+	switch {
+	case !m.Answered:
+		return "Not answered", "open"
+	case m.Mark.Refused:
+		return "Could not be read", "wrong"
+	case m.Mark.Right:
+		return "Right", "right"
+	case m.Mark.Share > 0:
+		return "Partly right", "partly"
+	}
+	return "Not right", "wrong"
+}
+
+func hintWords(m grade.Marked) string {
+	switch {
+	case m.Hints == 0:
+		return ""
+	case m.Hints == 1:
+		return fmt.Sprintf("One hint took off %s points.", decimal(m.Cost))
+	}
+	return fmt.Sprintf("%d hints took off %s points.", m.Hints, decimal(m.Cost))
+}

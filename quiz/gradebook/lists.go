@@ -1,0 +1,103 @@
+package gradebook
+
+import (
+	"fmt"
+
+	"cuesta/quiz/grade"
+)
+
+// list is a table of what an instructor should look at.
+type list struct {
+	Title, Note string
+	Head        []string
+	Rows        [][]string
+	More        string
+}
+
+// longestList is how many rows a list of the report has.
+const longestList = 100
+
+// lists are those that have rows.
+func lists(r grade.Report) []list {
+	var out []list
+	for _, l := range []list{refusedList(r), missingList(r), doubleList(r), lateList(r), rosterList(r), recordingList(r)} {
+		if n := len(l.Rows); n > longestList {
+			l.Rows, l.More = l.Rows[:longestList], fmt.Sprintf("And %d more; the table of grades has them all.", n-longestList)
+		}
+		if len(l.Rows) > 0 {
+			out = append(out, l)
+		}
+	}
+	return out
+}
+
+func refusedList(r grade.Report) list {
+	l := list{
+		Title: "Refused", Head: []string{"File", "Reason"},
+		Note: "These files were not read and nothing in them was marked. Ask for the file again.",
+	}
+	for _, f := range r.Refused {
+		l.Rows = append(l.Rows, []string{f.Source, f.Reason})
+	}
+	return l
+}
+
+func missingList(r grade.Report) list {
+	l := list{Title: "Missing", Head: []string{"Id", "Name"}, Note: "On the roster, but without a submission that could be read."}
+	for _, s := range r.Missing {
+		l.Rows = append(l.Rows, []string{s.ID, s.Name})
+	}
+	return l
+}
+
+func doubleList(r grade.Report) list {
+	l := list{
+		Title: "Handed in more than once", Head: []string{"Id", "Name", "Counts", "Left out"},
+		Note: "The submission finished last counts.",
+	}
+	for _, d := range r.Doubles {
+		l.Rows = append(l.Rows, []string{d.ID, d.Name, d.Counts, d.Left})
+	}
+	return l
+}
+
+func lateList(r grade.Report) list {
+	return remarkList(r, list{Title: "Late", Note: "By the clock of the machine that was used; no points were taken off."},
+		grade.OverTime, grade.PastDue)
+}
+
+func rosterList(r grade.Report) list {
+	return remarkList(r, list{Title: "Not as on the roster", Note: "Marked all the same; those who sat another quiz are left out of the figures."},
+		grade.NotOnRoster, grade.RosterDiffers, grade.OtherQuiz)
+}
+
+func recordingList(r grade.Report) list {
+	return remarkList(r, list{Title: "Recordings", Note: "What the recordings of the bench do not bear out. It changed no mark."},
+		grade.NoRecording, grade.RecordingUnread, grade.RecordingElsewhere, grade.RecordingDiffers, grade.NoReading, grade.ReadingDiffers)
+}
+
+// remarkList adds a row for each remark of the kinds.
+func remarkList(r grade.Report, l list, kinds ...grade.RemarkKind) list {
+	l.Head = []string{"Id", "Name", "Remark"}
+	for _, s := range r.Results {
+		for _, m := range s.Remarks {
+			for _, k := range kinds {
+				if m.Kind == k {
+					l.Rows = append(l.Rows, []string{s.ID, s.Name, m.String()})
+				}
+			}
+		}
+	}
+	return l
+}
+
+// Remarked is how many results have a remark.
+func Remarked(r grade.Report) int {
+	n := 0
+	for _, s := range r.Results {
+		if len(s.Remarks) > 0 {
+			n++
+		}
+	}
+	return n
+}
