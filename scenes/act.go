@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strings"
 
 	"cuesta/orient"
 	"cuesta/scenes/describe"
@@ -154,6 +155,8 @@ func (b *Bench) next() {
 
 func (b *Bench) secondary() {
 	switch {
+	case b.exam != nil:
+		b.exam.back()
 	case b.phase == measuring:
 		b.phase = shown
 		b.reveal = allOverlays
@@ -196,6 +199,10 @@ func (b *Bench) record() {
 		b.focus = idNotebook
 		return
 	}
+	if b.exam != nil {
+		b.hand()
+		return
+	}
 	v, err := b.ses.Note(b.text)
 	if err != nil {
 		b.echo = plainError(err)
@@ -211,6 +218,23 @@ func (b *Bench) record() {
 		b.tally = b.tally.Add(b.ses.Truth(), v)
 		b.save()
 	}
+}
+
+// hand gives the note to the form. It must read as a plane; whether it is right
+// is not said.
+func (b *Bench) hand() {
+	if _, err := orient.Parse(b.text, b.set.Notation); err != nil {
+		b.echo = plainError(err)
+		b.focus = idNotebook
+		return
+	}
+	b.do(sim.Command{Kind: sim.Note, Text: b.text})
+	var recording strings.Builder
+	if err := b.ses.Recording().Write(&recording); err != nil {
+		b.say(err.Error())
+		return
+	}
+	b.try(b.exam.record(b.text, recording.String()))
 }
 
 func (b *Bench) entryPlane() orient.Plane {

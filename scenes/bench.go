@@ -85,6 +85,7 @@ type Bench struct {
 	screen  screen
 	issued  []sim.Command
 	closing error
+	exam    *exam // where the bench answers a question of a form
 }
 
 // NewBench sets up a bench. What cannot be loaded from the store is told on

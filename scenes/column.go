@@ -256,6 +256,9 @@ func (m *maker) marks() [][2]string {
 // buttonWidgets are the filled button and the outlined one.
 func (m *maker) buttonWidgets() [2]widget {
 	first, second := "Next plane", "Show answer"
+	if m.b.exam != nil {
+		second = "Back to form"
+	}
 	switch {
 	case m.b.phase == measuring && m.b.primaryRecords():
 		first = "Record"

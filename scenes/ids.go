@@ -59,3 +59,22 @@ const (
 	idSetMotion      describe.ID = 150
 	idHelpLine       describe.ID = 160
 )
+
+// The controls of a form.
+const (
+	idForward describe.ID = iota + 200
+	idBackward
+	idFlag
+	idOverview
+	idUndo
+	idFinish
+	idPrompt
+	idFigure
+	idLeft
+	idTurnLess
+	idTurnMore
+	idDipLess
+	idDipMore
+	idChoice   describe.ID = 240
+	idQuestion describe.ID = 300
+)

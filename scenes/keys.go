@@ -236,23 +236,8 @@ func (b *Bench) pressView(p input.Press) {
 
 // moveFocus goes to the next control in reading order, or back.
 func (b *Bench) moveFocus(back bool) {
-	order := b.screen.tree.Order()
-	if len(order) == 0 {
-		return
-	}
 	b.keyed = true
-	at := -1
-	for i, n := range order {
-		if n.ID == b.focus {
-			at = i
-		}
-	}
-	d := 1
-	if back {
-		d = -1
-		at = max(at, 0)
-	}
-	b.focus = order[(at+d+len(order))%len(order)].ID
+	b.focus = nextFocus(&b.screen.tree, b.focus, back)
 	b.blink = 0
 }
 
@@ -310,7 +295,7 @@ func (b *Bench) pointer(p input.Pointer) {
 func (b *Bench) pointerDown(p input.Pointer) {
 	b.notice, b.keyed = "", false
 	b.view.hurry()
-	if n := b.screen.hit(p.X, p.Y, p.Touch); n != nil {
+	if n := hitIn(&b.screen.tree, p.X, p.Y, p.Touch, b.screen.lay.Unit); n != nil {
 		if n.Focusable {
 			b.focus = n.ID
 		}

@@ -52,6 +52,7 @@ type frameOf struct {
 	ButtonRows  int
 	Header      float64 // height of a row of its own for the title; 0 lays it over the rock
 	Judged      bool
+	Form        bool // a wider column, for questions
 }
 
 func floor4(x float64) float64 { return math.Floor(x/4) * 4 }
@@ -99,6 +100,9 @@ func (l *layout) wide(f frameOf) {
 	}
 	m := l.Margin
 	colW := min(max(.2375*f.W, 232*u), 304*u)
+	if f.Form {
+		colW = min(max(.36*f.W, 300*u), 480*u)
+	}
 	colW = math.Round(min(colW*(1+.72*(f.Text-1)), .46*f.W))
 	x := f.W - colW - 2*m
 	l.Column = draw.Rect{X: x, Y: 0, W: f.W - x, H: f.H}

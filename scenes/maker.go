@@ -25,10 +25,10 @@ type maker struct {
 	sketch
 	b    *Bench
 	s    *screen
-	rows [][]item // of the strip
-	few  bool     // there is room for a few controls only; the others are in a panel
-	line []string // of the bar
-	hint string   // the keys that go with it
+	rows [][]stripItem // of the strip
+	few  bool          // there is room for a few controls only; the others are in a panel
+	line []string      // of the bar
+	hint string        // the keys that go with it
 }
 
 func (m *maker) make() {
@@ -149,9 +149,14 @@ func (m *maker) title() {
 		y = 12 * u
 	}
 	name := fmt.Sprintf("Bedding, station %d", m.b.number)
+	if m.b.exam != nil {
+		name = m.b.exam.name
+	}
 	if m.apart() {
 		size, y = 20*t, 10*u
-		name = fmt.Sprintf("Station %d", m.b.number)
+		if m.b.exam == nil {
+			name = fmt.Sprintf("Station %d", m.b.number)
+		}
 	}
 	w := widget{id: idTitle, role: describe.Heading, name: name, text: name, look: plain, size: size, bold: true, leading: 1.3 * size}
 	w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: 1.3 * size}

@@ -124,14 +124,14 @@ func (s *screen) build(b *Bench) {
 	m.make()
 }
 
-// hit returns the control at a place, or nil. A finger may miss by a little.
-func (s *screen) hit(x, y float64, touch bool) *describe.Node {
+// hitIn returns the control at a place, or nil. A finger may miss by a little.
+func hitIn(t *describe.Tree, x, y float64, touch bool, unit float64) *describe.Node {
 	slack := 0.0
 	if touch {
-		slack = 6 * s.lay.Unit
+		slack = 6 * unit
 	}
 	var best *describe.Node
-	visit(&s.tree.Root, func(n *describe.Node) {
+	visit(&t.Root, func(n *describe.Node) {
 		r := n.Bounds
 		if !n.Focusable || n.Disabled || n.ID == idInstrument || n.ID == idView || r.W == 0 {
 			return

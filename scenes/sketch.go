@@ -106,15 +106,15 @@ func (m *sketch) styled(w widget, l look) widget {
 
 func (m *sketch) controlHeight() float64 { return max(44*m.lay.control(), 1.5*stepSize*m.lay.Text) }
 
-func (m *sketch) button(w widget) item {
+func (m *sketch) button(w widget) stripItem {
 	w = m.styled(w, outlined)
 	w.rect.W = m.width(w) + 24*m.lay.Unit
-	return item{[]widget{w}, w.rect.W}
+	return stripItem{[]widget{w}, w.rect.W}
 }
 
 // choice are chips side by side.
-func (m *sketch) choice(ws []widget) item {
-	var it item
+func (m *sketch) choice(ws []widget) stripItem {
+	var it stripItem
 	for _, w := range ws {
 		if w.role == 0 {
 			w.role = describe.Choice
@@ -131,7 +131,7 @@ func (m *sketch) choice(ws []widget) item {
 }
 
 // stepper is a name between a less and a more.
-func (m *sketch) stepper(name, keys string, less describe.ID, lessName string, more describe.ID, moreName string) item {
+func (m *sketch) stepper(name, keys string, less describe.ID, lessName string, more describe.ID, moreName string) stripItem {
 	h := m.controlHeight()
 	a := m.styled(widget{id: less, name: lessName, text: "−", keys: keys}, key)
 	c := m.styled(widget{text: name}, caption)
@@ -141,13 +141,13 @@ func (m *sketch) stepper(name, keys string, less describe.ID, lessName string, m
 	c.rect.W = m.width(c) + 16*m.lay.Unit
 	c.rect.X = a.rect.W
 	z.rect.X = c.rect.X + c.rect.W
-	return item{[]widget{a, c, z}, z.rect.X + z.rect.W}
+	return stripItem{[]widget{a, c, z}, z.rect.X + z.rect.W}
 }
 
 // wrap breaks the items into rows no wider than w.
-func (m *sketch) wrap(items []item, w float64) [][]item {
+func (m *sketch) wrap(items []stripItem, w float64) [][]stripItem {
 	gap := m.itemGap()
-	var rows [][]item
+	var rows [][]stripItem
 	x := 0.0
 	for _, it := range items {
 		if len(rows) == 0 || x+it.width > w {
@@ -165,4 +165,21 @@ func (m *sketch) itemGap() float64 {
 		return 8 * m.lay.Unit
 	}
 	return 14 * m.lay.Unit
+}
+
+// putRows places rows of controls in the strip.
+func (m *sketch) putRows(rows [][]stripItem) {
+	y := m.lay.Strip.Y + 10*m.lay.Unit
+	for _, row := range rows {
+		x := m.lay.Strip.X + m.lay.pad()
+		for _, it := range row {
+			for _, w := range it.parts {
+				w.rect.X += x
+				w.rect.Y = y
+				m.add(stripZone, w)
+			}
+			x += it.width + m.itemGap()
+		}
+		y += m.controlHeight() + 8*m.lay.Unit
+	}
 }

@@ -5,15 +5,15 @@ import (
 	"cuesta/sim"
 )
 
-// item is a control of the strip: one button, or a stepper of two halves with
+// stripItem is a control of the strip: one button, or a stepper of two halves with
 // its name between.
-type item struct {
+type stripItem struct {
 	parts []widget
 	width float64
 }
 
 // items are the controls that belong under the rock now.
-func (m *maker) items() []item {
+func (m *maker) items() []stripItem {
 	if m.b.phase != measuring {
 		return m.overlayItems()
 	}
@@ -22,22 +22,22 @@ func (m *maker) items() []item {
 
 // fewItems are one stepper, whose name goes on to the next, and the way to all
 // the other controls.
-func (m *maker) fewItems() []item {
+func (m *maker) fewItems() []stripItem {
 	more := m.button(widget{id: idMore, name: "More controls", text: "More"})
 	if m.b.phase != measuring {
-		return []item{more}
+		return []stripItem{more}
 	}
 	knobs := m.knobs()
 	it := knobs[m.b.knob%len(knobs)]
 	mid := &it.parts[1]
 	mid.id, mid.role, mid.focus, mid.look = idKnob, describe.Button, true, key
 	mid.name = mid.text + "; press for the next control"
-	return []item{it, more}
+	return []stripItem{it, more}
 }
 
 // knobs are the steppers.
-func (m *maker) knobs() []item {
-	out := []item{m.stepper("Swing", "← →", idSwingLess, "Swing anticlockwise", idSwingMore, "Swing clockwise")}
+func (m *maker) knobs() []stripItem {
+	out := []stripItem{m.stepper("Swing", "← →", idSwingLess, "Swing anticlockwise", idSwingMore, "Swing clockwise")}
 	if m.b.obs.Seat == sim.OnSide {
 		out = append(out,
 			m.stepper("Arm", "↑ ↓", idTiltLess, "Turn the arm towards the edge", idTiltMore, "Turn the arm away from the edge"),
@@ -52,8 +52,8 @@ func (m *maker) knobs() []item {
 }
 
 // switches are the steps and the single acts.
-func (m *maker) switches() []item {
-	out := []item{m.choice([]widget{
+func (m *maker) switches() []stripItem {
+	out := []stripItem{m.choice([]widget{
 		{id: idStepCoarse, name: "Steps of 10°", text: "10°", on: m.b.step == Coarse, keys: "S"},
 		{id: idStepNormal, name: "Steps of 1°", text: "1°", on: m.b.step == Normal, keys: "S"},
 		{id: idStepFine, name: "Steps of 0.1°", text: "0.1°", on: m.b.step == Fine, keys: "S"},
@@ -69,7 +69,7 @@ func (m *maker) switches() []item {
 	return out
 }
 
-func (m *maker) overlayItems() []item {
+func (m *maker) overlayItems() []stripItem {
 	r := m.b.reveal
 	ws := []widget{
 		{id: idShowWater, name: "Water line", text: "Water", on: r.Water, keys: "1"},
@@ -81,7 +81,7 @@ func (m *maker) overlayItems() []item {
 	if m.b.phase == judged {
 		ws = append(ws, widget{id: idShowYours, name: "Your plane", text: "Yours", on: r.Yours, keys: "6"})
 	}
-	var out []item
+	var out []stripItem
 	for _, w := range ws {
 		w.role = describe.Toggle
 		out = append(out, m.choice([]widget{w}))
@@ -93,17 +93,5 @@ func (m *maker) overlayItems() []item {
 func (m *maker) strip() {
 	z := &m.s.zones[stripZone]
 	z.rect, z.ground = m.lay.Strip, tableGround
-	y := m.lay.Strip.Y + 10*m.lay.Unit
-	for _, row := range m.rows {
-		x := m.lay.Strip.X + m.lay.pad()
-		for _, it := range row {
-			for _, w := range it.parts {
-				w.rect.X += x
-				w.rect.Y = y
-				m.add(stripZone, w)
-			}
-			x += it.width + m.itemGap()
-		}
-		y += m.controlHeight() + 8*m.lay.Unit
-	}
+	m.putRows(m.rows)
 }

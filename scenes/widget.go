@@ -41,6 +41,7 @@ type widget struct {
 	focus    bool // can have the keyboard
 	caret    int  // in runes, for the field; −1 is none
 	leading  float64
+	pad      float64 // of text that begins at the left
 }
 
 func (w widget) node() describe.Node {
@@ -159,7 +160,7 @@ func (k inked) lines(w widget, c draw.Color) {
 	if w.middle() {
 		y = w.rect.Y + w.rect.H/2 - float64(len(lines)-1)*lead/2
 	}
-	x := w.rect.X
+	x := w.rect.X + w.pad
 	switch w.align {
 	case draw.AlignCentre:
 		x += w.rect.W / 2

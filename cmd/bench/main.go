@@ -38,6 +38,8 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	if o.frames > 0 {
 		err = measure(o, out)
+	} else if o.form != "" {
+		err = openForm(o)
 	} else {
 		err = open(o)
 	}
@@ -71,6 +73,7 @@ var _ window.Scene = scene{}
 
 // options are what the command line asks for.
 type options struct {
+	form   string // the file of a form to answer, or "" for the bench
 	plane  *orient.Plane
 	seed   uint64
 	w, h   int
@@ -82,6 +85,7 @@ type options struct {
 
 const usage = `The bench in a window.
 
+  bench [--size WxH] [--full-screen] FORM
   bench [--plane PLANE] [--seed N] [--size WxH] [--full-screen] [--guest]
 
   --plane PLANE   begin with this plane, in any notation, such as 035/30
@@ -89,6 +93,8 @@ const usage = `The bench in a window.
   --size WxH      size of the window, 1280x720 if left out
   --full-screen   fill the screen
   --guest         keep nothing: no progress, no settings
+  FORM            a form to answer, ID.form.json; each answer is kept at once,
+                  and the form goes on where it was left
 
 A simulator reading is never data for design.
 `

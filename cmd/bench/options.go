@@ -32,9 +32,10 @@ func read(args []string) (options, error) {
 	if err := f.Parse(args); err != nil {
 		return o, err
 	}
-	if f.NArg() > 0 {
-		return o, fmt.Errorf("read %q, but only flags are taken", f.Arg(0))
+	if f.NArg() > 1 {
+		return o, fmt.Errorf("read %q behind the form; one form is opened at a time", f.Arg(1))
 	}
+	o.form = f.Arg(0)
 	if o.frames < 0 {
 		return o, fmt.Errorf("--frames read %d; it counts from 1", o.frames)
 	}

@@ -17,11 +17,11 @@ import (
 func openCommand(e env) *cobra.Command {
 	return &cobra.Command{
 		Use:   "open [SCENE] [FILE]",
-		Short: "The bench in a window",
+		Short: "The bench, or a form, in a window",
 		Long: "Starts the bench program that stands beside this one, or, inside a checkout, builds\n" +
 			"and starts it. It needs a display; cuesta spoken is the same bench without one.\n\n" +
-			"The only scene is bench.",
-		Example: "  cuesta open",
+			"The only scene is bench; a form (ID.form.json) opens by its file alone.",
+		Example: "  cuesta open\n  cuesta open a17.form.json",
 		RunE:    func(_ *cobra.Command, words []string) error { return open(e, words) },
 	}
 }
@@ -30,6 +30,13 @@ func openCommand(e env) *cobra.Command {
 var scenes = []string{"bench"}
 
 func open(e env, words []string) error {
+	file := ""
+	if len(words) == 1 && strings.HasSuffix(words[0], ".json") {
+		if _, err := os.Stat(words[0]); err != nil {
+			return err
+		}
+		file, words = words[0], nil
+	}
 	if len(words) > 0 && words[0] != scenes[0] {
 		return misreadf("read %q, which is no scene; write %s, or nothing", words[0], strings.Join(scenes, " or "))
 	}
@@ -42,6 +49,13 @@ func open(e env, words []string) error {
 	c, err := benchProgram()
 	if err != nil {
 		return err
+	}
+	if file != "" {
+		path, err := filepath.Abs(file)
+		if err != nil {
+			return err
+		}
+		c.Args = append(c.Args, path)
 	}
 	c.Stdin, c.Stdout, c.Stderr = e.in, e.out, e.err
 	if err := c.Run(); err != nil {

@@ -99,11 +99,11 @@ func (st *Stage) drawGroundShadow(sc *scene) {
 		return
 	}
 	ground := sheet{x: orient.Vec{X: 1}, y: orient.Vec{Y: 1}}
-	b := sc.open(st.ramp)
+	b := sc.open(nil)
 	slab := blot{sheet: ground, close: 0.5}
 	sc.eachSlabCorner(func(p orient.Vec) { slab.cast(p, sc.light, orient.Up, 0.16) })
 	slab.wrap()
-	slab.fill(&b, colour(sc.th.Shadow, 1, 0.62*sc.th.ShadowAlpha))
+	slab.fill(&b, colour(sc.th.Shadow, 1, 0.62*sc.th.ShadowAlpha), false)
 	foot := blot{sheet: ground, close: 0.9}
 	for i := range 4 {
 		a, h := corners4(i, baseA, baseH)
@@ -112,7 +112,7 @@ func (st *Stage) drawGroundShadow(sc *scene) {
 	}
 	foot.widen(0.5)
 	foot.wrap()
-	foot.fill(&b, colour(sc.th.Shadow, 1, 0.9*sc.th.ShadowAlpha))
+	foot.fill(&b, colour(sc.th.Shadow, 1, 0.9*sc.th.ShadowAlpha), true) // the base covers the rest
 	b.pen.Done()
 }
 

@@ -21,7 +21,7 @@ func (st *Stage) drawToolShadow(sc *scene) {
 	if sc.th.Flat {
 		return
 	}
-	b := sc.open(st.ramp)
+	b := sc.open(nil)
 	sc.clipToTop(&b, 0.22)
 	t := &sc.tool
 	top := sheet{o: sc.top, x: sc.S, y: sc.D}
@@ -29,7 +29,7 @@ func (st *Stage) drawToolShadow(sc *scene) {
 		s := blot{sheet: top, close: 0.4}
 		t.eachCorner(func(p orient.Vec) { s.cast(p, sc.light, sc.N, 0.13) })
 		s.wrap()
-		s.fill(&b, colour(sc.th.RockShadow, 1, 0.46*ease(0.05, 0.3, k)))
+		s.fill(&b, colour(sc.th.RockShadow, 1, 0.46*ease(0.05, 0.3, k)), false)
 	}
 	st.drawContact(sc, &b, top)
 	b.pen.Done()
@@ -62,8 +62,8 @@ func (st *Stage) drawContact(sc *scene, b *brush, top sheet) {
 		for _, k := range [3][2]float64{{0, 0.1}, {0.1, 0.9}, {0.9, 1}} { // fading at both ends
 			p, q := mix(t.edge[0], t.edge[1], k[0]), mix(t.edge[0], t.edge[1], k[1])
 			cp, cq := dark.fade(min(1, 10*k[0], 10-10*k[0])), dark.fade(min(1, 10*k[1], 10-10*k[1]))
-			b.polygon(corner{at: p, u: rampW - 0.5, v: 1, c: cp}, corner{at: q, u: rampW - 0.5, v: 1, c: cq},
-				corner{at: add(q, mul(reach, in)), u: 0.5, v: 1, c: cq}, corner{at: add(p, mul(reach, in)), u: 0.5, v: 1, c: cp})
+			b.polygon(corner{at: p, c: cp}, corner{at: q, c: cq},
+				corner{at: add(q, mul(reach, in))}, corner{at: add(p, mul(reach, in))})
 		}
 	}
 	line := blot{sheet: top}
@@ -78,7 +78,7 @@ func (st *Stage) drawContact(sc *scene, b *brush, top sheet) {
 	}
 	line.widen(0.42)
 	line.wrap()
-	line.fill(b, colour(sc.th.RockShadow, 1, 0.62))
+	line.fill(b, colour(sc.th.RockShadow, 1, 0.62), false)
 }
 
 // body is the plate as a prism: p the back, q the face.

@@ -1,11 +1,6 @@
 package stage
 
-import (
-	"image"
-
-	"cuesta/orient"
-	"cuesta/scenes/draw"
-)
+import "cuesta/orient"
 
 // sheet is a plane with coordinates, on which shadows fall.
 type sheet struct{ o, x, y orient.Vec }
@@ -80,43 +75,43 @@ func (b *blot) thin() {
 
 func turn(o, a, b flat) float64 { return (a.x-o.x)*(b.y-o.y) - (a.y-o.y)*(b.x-o.x) }
 
-// rampW is the width of the texture of a fading edge: u goes from 0, nothing,
-// to rampW, all.
-const rampW = 64
-
-func ramp() *draw.Texture {
-	img := image.NewRGBA(image.Rect(0, 0, rampW, 2))
-	for i := range rampW {
-		v := uint8(255*ease(0, 1, (float64(i)-0.5)/(rampW-2)) + 0.5)
-		for y := range 2 {
-			k := img.PixOffset(i, y)
-			img.Pix[k], img.Pix[k+1], img.Pix[k+2], img.Pix[k+3] = v, v, v, v
-		}
-	}
-	return &draw.Texture{W: rampW, H: 2, Version: 1, Pixels: img}
-}
+// soft is how a shadow fades from its outer edge inwards: the share of the way
+// and the share of the darkness there, a smooth step in straight pieces. Plain
+// colours cost a software renderer a fraction of what a texture does.
+var soft = [...][2]float64{{0, 0}, {0.28, 0.19}, {0.72, 0.81}, {1, 1}}
 
 // fill paints the hull with soft edges: each corner fades half inwards and half
-// outwards over its own width. The brush must hold the texture of ramp.
-func (b *blot) fill(br *brush, c tint) {
+// outwards over its own width. A hollow one lacks what lies within the fading.
+func (b *blot) fill(br *brush, c tint, hollow bool) {
 	if b.n < 3 {
 		return
 	}
-	var in, out [mostShadow]corner
+	var last [mostShadow]corner
 	depth := b.depth()
-	for i := range b.n {
-		p := b.pts[i]
-		nx, ny := b.outward(i)
-		w := p.soft / 2
-		wi := min(w, 0.9*depth)
-		in[i] = corner{at: b.sheet.at(flat{x: p.x - nx*wi, y: p.y - ny*wi}), u: rampW - 0.5, v: 1, c: c}
-		out[i] = corner{at: b.sheet.at(flat{x: p.x + nx*w, y: p.y + ny*w}), u: 0.5, v: 1, c: c}
+	for k, s := range soft {
+		now := last
+		for i := range b.n {
+			now[i] = corner{at: b.sheet.at(b.faded(i, s[0], depth)), c: c.fade(s[1])}
+		}
+		for i := range b.n {
+			if j := (i + 1) % b.n; k > 0 {
+				br.polygon(now[i], now[j], last[j], last[i])
+			}
+		}
+		last = now
 	}
-	br.polygon(in[:b.n]...)
-	for i := range b.n {
-		j := (i + 1) % b.n
-		br.polygon(in[i], in[j], out[j], out[i])
+	if !hollow {
+		br.polygon(last[:b.n]...)
 	}
+}
+
+// faded is corner i moved a share k of the way through its fading.
+func (b *blot) faded(i int, k, depth float64) flat {
+	p := b.pts[i]
+	nx, ny := b.outward(i)
+	w := p.soft / 2
+	d := lerp(w, -min(w, 0.9*depth), k)
+	return flat{x: p.x + nx*d, y: p.y + ny*d}
 }
 
 // outward is the mitre at corner i: one unit out from both its sides, at most

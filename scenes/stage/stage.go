@@ -47,20 +47,20 @@ func (o Overlays) Any() bool {
 // picture; use one Stage for one window. It is not safe for use by several
 // goroutines at once.
 type Stage struct {
-	lines, ramp *draw.Texture
-	version     uint64
-	back        backdrop
-	stone       stone
-	kits        [2]kit // for the whole bench, and for the close view
-	kit         *kit   // the one in use
-	hand        hand
-	labels      labels
-	letters     [4]letter
-	sc          scene
+	lines   *draw.Texture
+	version uint64
+	back    backdrop
+	stone   stone
+	kits    [2]kit // for the whole bench, and for the close view
+	kit     *kit   // the one in use
+	hand    hand
+	labels  labels
+	letters [4]letter
+	sc      scene
 }
 
 // New returns a stage with nothing painted yet.
-func New() *Stage { return &Stage{lines: profiles(), ramp: ramp()} }
+func New() *Stage { return &Stage{lines: profiles()} }
 
 // Draw adds the picture to the list, as a region that covers Rect. It
 // allocates nothing while theme, sizes, stone and numbers stay the same.

@@ -134,7 +134,7 @@ func (st *Stage) drawBaseShadow(sc *scene) {
 		return
 	}
 	plate := sheet{o: orient.Vec{Z: baseTop}, x: sc.S, y: sc.H}
-	b := sc.open(st.ramp)
+	b := sc.open(nil)
 	b.clip(sc.S, -baseA)
 	b.clip(mul(-1, sc.S), -baseA)
 	b.clip(sc.H, -baseH)
@@ -142,7 +142,7 @@ func (st *Stage) drawBaseShadow(sc *scene) {
 	slab := blot{sheet: plate}
 	sc.eachSlabCorner(func(p orient.Vec) { slab.cast(p, sc.light, orient.Up, 0.22) })
 	slab.wrap()
-	slab.fill(&b, colour(sc.th.Shadow, 1, 0.8*sc.th.ShadowAlpha))
+	slab.fill(&b, colour(sc.th.Shadow, 1, 0.8*sc.th.ShadowAlpha), false)
 	near := blot{sheet: plate}
 	for i := range 4 {
 		a, d := corners4(i, rock.HalfA, 4)
@@ -150,6 +150,6 @@ func (st *Stage) drawBaseShadow(sc *scene) {
 	}
 	near.widen(3)
 	near.wrap()
-	near.fill(&b, colour(sc.th.Shadow, 1, 0.7*sc.th.ShadowAlpha))
+	near.fill(&b, colour(sc.th.Shadow, 1, 0.7*sc.th.ShadowAlpha), false)
 	b.pen.Done()
 }

@@ -71,6 +71,15 @@ func (d *Document) In(r Role, alt string, l *draw.List, m draw.Affine) {
 	d.Shut()
 }
 
+// Ornament draws what readers pass over, such as rules and page numbers,
+// whatever element is open.
+func (d *Document) Ornament(l *draw.List, m draw.Affine) {
+	open := d.open
+	d.open = open[:1]
+	d.Draw(l, m)
+	d.open = open
+}
+
 // begin starts a run of marked content for the innermost element, or one of
 // ornament when none is open.
 func (d *Document) begin(box draw.Rect) {

@@ -1,0 +1,284 @@
+package scenes
+
+import (
+	"cuesta/orient"
+	"cuesta/quiz/item"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/session"
+	"cuesta/sim"
+)
+
+// Sitting is a form being answered, as this scene drives it. What a call
+// changes is kept before the call returns without an error.
+type Sitting interface {
+	Title() string
+	Count() int
+	Item(i int) item.Item
+	Given(i int) string // the answer that counts, or ""
+	Left(i int) int     // attempts left
+	Points(i int) float64
+	Flagged(i int) bool
+	Hints(i int) (taken []string, more bool, cost float64)
+	Answer(i int, text, recording string) error
+	Hint(i int) error
+	Flag(i int) error
+	Undo() error
+	Finish() (where string, err error)
+	Done() bool
+	Notation() orient.Notation
+	Remaining() (words string, over bool) // of the time, or "" without a limit
+}
+
+// Paper is the scene of a form: one question at a time, the others in reach.
+type Paper struct {
+	sit    Sitting
+	set    Settings
+	at     int
+	note   field
+	said   string
+	focus  describe.ID
+	blink  int
+	review bool // the overview of all questions
+	done   string
+	bench  *Bench // of the question at the bench, while it is open
+	frame  input.Frame
+	screen paperScreen
+	issued []sim.Command
+}
+
+// NewPaper opens a form.
+func NewPaper(s Sitting, set Settings) *Paper {
+	p := &Paper{sit: s, set: set}
+	p.goTo(p.firstOpen())
+	if s.Done() {
+		p.done = "This form has been handed in."
+	}
+	return p
+}
+
+func (p *Paper) firstOpen() int {
+	for i := range p.sit.Count() {
+		if p.sit.Given(i) == "" {
+			return i
+		}
+	}
+	return 0
+}
+
+func (p *Paper) goTo(i int) {
+	p.at = max(0, min(p.sit.Count()-1, i))
+	p.review, p.said = false, ""
+	p.note.clear()
+	p.note.set(p.sit.Given(p.at))
+	p.focus = idNotebook
+	if p.atBench() {
+		p.focus = idPrimary
+	}
+}
+
+func (p *Paper) item() item.Item { return p.sit.Item(p.at) }
+
+func (p *Paper) atBench() bool {
+	_, ok := p.item().(item.AtBench)
+	return ok
+}
+
+// Update takes one frame of input and returns the commands carried out at the
+// bench, where one is open.
+func (p *Paper) Update(in input.Frame) []sim.Command {
+	p.frame = in
+	if p.bench != nil {
+		p.issued = append(p.issued[:0], p.bench.Update(in)...)
+		return p.issued
+	}
+	p.issued = p.issued[:0]
+	p.screen.build(p)
+	for _, k := range in.Presses {
+		p.press(k)
+		p.screen.build(p)
+	}
+	for _, q := range in.Pointers {
+		p.pointer(q)
+		p.screen.build(p)
+	}
+	p.blink = (p.blink + max(in.Ticks, 0)) % (2 * caretTicks)
+	p.screen.build(p)
+	return p.issued
+}
+
+// Picture draws the question, or the bench where it is answered.
+func (p *Paper) Picture(l *draw.List) {
+	if p.bench != nil {
+		p.bench.Picture(l)
+		return
+	}
+	p.screen.picture(p, l)
+}
+
+// Description is the screen in words.
+func (p *Paper) Description() *describe.Tree {
+	if p.bench != nil {
+		return p.bench.Description()
+	}
+	return &p.screen.tree
+}
+
+// Close ends the scene; everything has been kept already.
+func (p *Paper) Close() error { return nil }
+
+// openBench lays the question's slab on the bench.
+func (p *Paper) openBench() {
+	it, ok := p.item().(item.AtBench)
+	if !ok || p.sit.Left(p.at) == 0 || p.done != "" {
+		return
+	}
+	setup := it.Setup()
+	s, err := session.New(session.Options{
+		Plane: &setup.Plane, Seed: setup.Seed, Field: setup.Field, RingPreset: setup.Ring != 0, Notation: p.sit.Notation()})
+	if err != nil {
+		p.said = err.Error()
+		return
+	}
+	b, err := NewBench(BenchOptions{Session: s})
+	if err != nil {
+		p.said = err.Error()
+		return
+	}
+	b.set.Text, b.set.Theme, b.set.Calm = p.set.Text, p.set.Theme, p.set.Calm
+	b.exam = &exam{name: p.name(p.at), record: p.fromBench, back: p.leaveBench}
+	p.bench = b
+	b.Update(input.Frame{W: p.frame.W, H: p.frame.H, Scale: p.frame.Scale})
+}
+
+// exam is a bench that answers a question: it records, and does not judge.
+type exam struct {
+	name   string
+	record func(text, recording string) error
+	back   func()
+}
+
+func (p *Paper) fromBench(text, recording string) error {
+	if err := p.sit.Answer(p.at, text, recording); err != nil {
+		return err
+	}
+	p.leaveBench()
+	p.note.set(text)
+	p.said = "Kept: " + text + "."
+	p.focus = idForward
+	return nil
+}
+
+func (p *Paper) leaveBench() {
+	p.bench = nil
+	p.screen.made = false
+}
+
+// record keeps what stands in the field as the answer.
+func (p *Paper) record() {
+	if p.done != "" {
+		return
+	}
+	text := p.note.String()
+	if text == "" {
+		p.said = "Type the answer first."
+		return
+	}
+	if err := p.sit.Answer(p.at, text, ""); err != nil {
+		p.said = err.Error()
+		return
+	}
+	p.said = "Kept: " + text + "."
+	p.focus = idForward
+}
+
+func (p *Paper) finish() {
+	where, err := p.sit.Finish()
+	if err != nil {
+		p.said = err.Error()
+		return
+	}
+	p.done = "Handed in. The submission lies at " + where + "."
+	p.said, p.focus = "", idOverview
+}
+
+// act carries out what a control does.
+func (p *Paper) act(id describe.ID) {
+	switch id {
+	case idPrimary:
+		p.primary()
+	case idSecondary:
+		p.try(p.sit.Hint(p.at))
+	case idForward:
+		p.forward()
+	case idBackward:
+		p.goTo(p.at - 1)
+	case idFlag:
+		p.try(p.sit.Flag(p.at))
+	case idOverview:
+		p.review, p.said = !p.review, ""
+	case idUndo:
+		p.undo()
+	case idFinish:
+		p.finish()
+	case idNotebook:
+		p.focus = id
+	default:
+		if id >= idChoice && id < idChoice+40 {
+			p.pick(int(id - idChoice))
+		} else if id >= idQuestion {
+			p.goTo(int(id - idQuestion))
+		}
+	}
+}
+
+func (p *Paper) forward() {
+	if p.at == p.sit.Count()-1 {
+		p.review = true
+		p.focus = idFinish
+		return
+	}
+	p.goTo(p.at + 1)
+}
+
+func (p *Paper) primary() {
+	if p.atBench() {
+		p.openBench()
+		return
+	}
+	p.record()
+}
+
+func (p *Paper) undo() {
+	if err := p.sit.Undo(); err != nil {
+		p.said = err.Error()
+		return
+	}
+	p.note.set(p.sit.Given(p.at))
+	p.said = "Taken back."
+}
+
+// pick writes the letter of a choice and keeps it.
+func (p *Paper) pick(i int) {
+	p.note.set(string(rune('A' + i)))
+	p.record()
+}
+
+func (p *Paper) try(err error) {
+	if err != nil {
+		p.said = err.Error()
+	}
+}
+
+// turnSymbol turns the map symbol that is being drawn.
+func (p *Paper) turnSymbol(turn, steeper orient.Angle) {
+	e, err := orient.Parse(p.note.String(), orient.AzimuthDip)
+	if err != nil {
+		e.Plane = orient.PlaneOf(0, 30*orient.Degree)
+	}
+	q := e.Plane
+	q.Strike = q.Strike.Add(turn)
+	q.Dip = max(orient.Degree, min(orient.Right, q.Dip+steeper))
+	p.note.set(orient.Format(q.Rounded(orient.Degree), orient.AzimuthDip))
+}

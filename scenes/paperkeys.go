@@ -1,0 +1,127 @@
+package scenes
+
+import (
+	"unicode"
+
+	"cuesta/orient"
+	"cuesta/quiz/item"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/input"
+)
+
+func (p *Paper) press(k input.Press) {
+	switch {
+	case k.Rune != 0 && k.Mods&(input.Ctrl|input.Alt) != 0:
+		if unicode.ToLower(k.Rune) == 'z' {
+			p.control()
+		}
+	case k.Rune != 0:
+		p.typed(k.Rune)
+	case k.Key == input.Tab:
+		p.moveFocus(k.Mods&input.Shift != 0)
+	case k.Key == input.PageDown:
+		p.forward()
+	case k.Key == input.PageUp:
+		p.goTo(p.at - 1)
+	case k.Key == input.Escape:
+		p.review = false
+		p.focus = idNotebook
+	case p.focus == idNotebook:
+		p.pressField(k)
+	case k.Key == input.Enter, k.Key == input.Space:
+		p.act(p.focus)
+	case k.Key == input.Right, k.Key == input.Down:
+		p.moveFocus(false)
+	case k.Key == input.Left, k.Key == input.Up:
+		p.moveFocus(true)
+	}
+}
+
+// control takes back a change in the field, or else the last answer.
+func (p *Paper) control() {
+	if !p.note.undo() {
+		p.undo()
+	}
+}
+
+func (p *Paper) open() bool {
+	return !p.review && p.done == "" && !p.atBench() && p.sit.Left(p.at) > 0
+}
+
+func (p *Paper) typed(r rune) {
+	if !p.open() || !p.note.insert(r) {
+		return
+	}
+	p.focus, p.said, p.blink = idNotebook, "", 0
+}
+
+func (p *Paper) pressField(k input.Press) {
+	p.blink = 0
+	switch k.Key {
+	case input.Space:
+		p.typed(' ')
+	case input.Enter:
+		p.record()
+	case input.Backspace:
+		p.note.remove(false)
+	case input.Delete:
+		p.note.remove(true)
+	case input.Left:
+		p.note.move(-1)
+	case input.Right:
+		p.note.move(1)
+	case input.Home:
+		p.note.move(-fieldLimit)
+	case input.End:
+		p.note.move(fieldLimit)
+	case input.Up:
+		p.symbolKey(orient.Degree, k.Mods)
+	case input.Down:
+		p.symbolKey(-orient.Degree, k.Mods)
+	}
+}
+
+// symbolKey turns a symbol that is drawn: up and down the strike, with Shift
+// the dip.
+func (p *Paper) symbolKey(a orient.Angle, m input.Mods) {
+	if p.item().Ask().Kind != item.AskSymbol {
+		return
+	}
+	if m&input.Shift != 0 {
+		p.turnSymbol(0, a)
+		return
+	}
+	p.turnSymbol(a, 0)
+}
+
+func (p *Paper) moveFocus(back bool) { p.focus = nextFocus(&p.screen.tree, p.focus, back) }
+
+// nextFocus is the control after one in reading order, or before it.
+func nextFocus(t *describe.Tree, now describe.ID, back bool) describe.ID {
+	order := t.Order()
+	if len(order) == 0 {
+		return now
+	}
+	at := -1
+	for i, n := range order {
+		if n.ID == now {
+			at = i
+		}
+	}
+	d := 1
+	if back {
+		d = -1
+		at = max(at, 0)
+	}
+	return order[(at+d+len(order))%len(order)].ID
+}
+
+func (p *Paper) pointer(q input.Pointer) {
+	if q.Kind != input.PointerDown {
+		return
+	}
+	if n := hitIn(&p.screen.tree, q.X, q.Y, q.Touch, p.screen.lay.Unit); n != nil {
+		p.focus = n.ID
+		p.act(n.ID)
+	}
+}
