@@ -38,12 +38,8 @@ func (d *desk) slip() (string, bool) {
 func wrongAt(it item.Item, k mistake.Kind) (wrong, bool) {
 	a := it.Ask()
 	if a.Kind == item.AskPlane || a.Kind == item.AskSymbol {
-		_, onMap := it.Figure().(item.MapFigure)
-		if onMap && k == mistake.Complement {
-			return wrong{}, false // the dip stands there as a number
-		}
 		text, ok := wrongPlane(it.Key(), k)
-		return wrong{plane: text}, ok && text != it.Key()
+		return wrong{plane: text}, ok && text != it.Key() && canTurn(it, k)
 	}
 	if a.Kind != item.AskNumber {
 		return wrong{}, false
@@ -59,6 +55,20 @@ func wrongAt(it item.Item, k mistake.Kind) (wrong, bool) {
 		x, ok = wrongSum(it, k)
 	}
 	return wrong{number: x}, ok
+}
+
+// canTurn says whether a plane on paper invites the mistake: the dip of a
+// symbol stands there as a number, and readings that are averaged have their
+// side and their numbers already.
+func canTurn(it item.Item, k mistake.Kind) bool {
+	switch it.Figure().(type) {
+	case item.MapFigure:
+		return k != mistake.Complement
+	case item.TableFigure:
+		return k == mistake.OtherEnd
+	case item.DialFigure, item.ArcFigure, item.LevelFigure, item.BlockFigure, item.NetFigure, nil:
+	}
+	return true
 }
 
 // wrongDial is what is read off a dial instead of the azimuth asked for. Who
