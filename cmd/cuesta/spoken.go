@@ -13,6 +13,7 @@ import (
 	"path/filepath"
 	"strconv"
 	"strings"
+	"syscall"
 	"time"
 
 	"github.com/spf13/cobra"
@@ -166,10 +167,10 @@ func placeWords(site geomag.Site, year geomag.Year) string {
 	return fmt.Sprintf("%s, %s, on %04d-%02d-%02d", lettered(site.Latitude, "N", "S"), lettered(site.Longitude.Wrapped(), "E", "W"), y, m, d)
 }
 
-// untilInterrupt ends the input when the program is interrupted, so that what
-// was done is still kept.
+// untilInterrupt ends the input when the program is interrupted or its terminal
+// is closed, so that what was done is still kept.
 func untilInterrupt(in io.Reader) (io.Reader, func()) {
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM, syscall.SIGHUP)
 	r, w := io.Pipe()
 	go func() {
 		_, err := io.Copy(w, in)
