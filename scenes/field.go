@@ -7,7 +7,7 @@ type field struct {
 	past  []string // for undo, newest last
 }
 
-const fieldLimit = 40
+const fieldLimit = 60
 
 func (f *field) String() string { return string(f.text) }
 

@@ -72,11 +72,23 @@ func (p *Paper) goTo(i int) {
 	p.review, p.said = false, ""
 	p.note.clear()
 	p.note.set(p.sit.Given(p.at))
-	p.focus = idNotebook
-	if p.atBench() {
-		p.focus = idPrimary
+	p.focus = p.usualFocus()
+}
+
+// usualFocus is where the answer to the question goes.
+func (p *Paper) usualFocus() describe.ID {
+	switch {
+	case p.atBench():
+		return idPrimary
+	case p.chooses():
+		return idChoice
+	default:
+		return idNotebook
 	}
 }
+
+// chooses says that the answer is one of several.
+func (p *Paper) chooses() bool { return p.item().Ask().Kind == item.AskChoice }
 
 func (p *Paper) item() item.Item { return p.sit.Item(p.at) }
 

@@ -25,7 +25,7 @@ func (p *Paper) press(k input.Press) {
 		p.goTo(p.at - 1)
 	case k.Key == input.Escape:
 		p.review = false
-		p.focus = idNotebook
+		p.focus = p.usualFocus()
 	case p.focus == idNotebook:
 		p.pressField(k)
 	case k.Key == input.Enter, k.Key == input.Space:
@@ -49,10 +49,23 @@ func (p *Paper) open() bool {
 }
 
 func (p *Paper) typed(r rune) {
+	if p.open() && p.chooses() {
+		p.letter(unicode.ToUpper(r))
+		return
+	}
 	if !p.open() || !p.note.insert(r) {
 		return
 	}
 	p.focus, p.said, p.blink = idNotebook, "", 0
+}
+
+// letter goes to the choice of that letter; Enter keeps it.
+func (p *Paper) letter(r rune) {
+	if i := int(r - 'A'); i >= 0 && i < len(p.item().Ask().Choices) {
+		p.focus = idChoice + describe.ID(i)
+		p.note.set(string(r))
+		p.said = ""
+	}
 }
 
 func (p *Paper) pressField(k input.Press) {

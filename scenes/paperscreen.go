@@ -22,6 +22,7 @@ type paperScreen struct {
 	zones   [zoneCount]zone
 	figure  draw.Texture
 	figured figureKey
+	top     float64 // where the room of the figure begins
 }
 
 type paperKey struct {
@@ -83,7 +84,7 @@ func (s *paperScreen) picture(p *Paper, l *draw.List) {
 		l.Sprite(&zone.texture, zone.rect.X, zone.rect.Y, 1, 1)
 		if z == sheetZone && !p.review && s.figure.W > 0 {
 			x := zone.rect.X + math.Round((zone.rect.W-float64(s.figure.W))/2)
-			y := zone.rect.Y + math.Round((zone.rect.H-float64(s.figure.H))/2)
+			y := math.Round(s.top + (zone.rect.Y+zone.rect.H-s.top-float64(s.figure.H))/2)
 			l.Sprite(&s.figure, x, y, 1, 1)
 		}
 	}
@@ -175,6 +176,8 @@ func (m *pageMaker) line() string {
 		return "Measure the slab at the bench; what you record there is your answer."
 	case m.p.sit.Given(m.p.at) != "":
 		return "Kept. Go on to the next question, or change the answer while attempts are left."
+	case m.p.chooses():
+		return "Press the letter of your choice, then Enter to keep it."
 	case m.p.item().Ask().Kind == item.AskSymbol:
 		return "Turn the symbol with ↑ ↓, its dip with Shift ↑ ↓, or type strike and dip; Enter keeps it."
 	default:
@@ -228,7 +231,37 @@ func (m *pageMaker) sheet() {
 		m.overview(y + 10*u)
 	case m.p.item().Figure() == nil:
 		m.large(y)
+	case m.crowded():
+		y = m.promptAbove(y + 6*u)
 	}
+	m.s.top = y
+}
+
+// crowded says that the question does not fit in the column beside its figure.
+func (m *pageMaker) crowded() bool {
+	t, in := m.lay.Text, m.lay.Inner
+	lines := draw.Wrap(draw.Regular, stepSize*t, in.W, m.p.item().Prompt())
+	h := 80*t + 1.35*stepSize*t*float64(len(lines)) + m.choicesHeight(in.W, noteSize*t)
+	if !m.p.chooses() {
+		h += 30*t + m.lay.fieldHeight()
+	}
+	taken, _, _ := m.p.sit.Hints(m.p.at)
+	for _, s := range taken {
+		h += 21 * t * float64(1+len(draw.Wrap(draw.Regular, noteSize*t, in.W, s)))
+	}
+	return in.Y+h+40*t > m.lay.Buttons
+}
+
+// promptAbove puts the question above its figure.
+func (m *pageMaker) promptAbove(y float64) float64 {
+	t := m.lay.Text
+	w := widget{id: idPrompt, role: describe.Label, name: m.p.item().Prompt(), look: plain, size: stepSize * t, leading: 1.35 * stepSize * t}
+	wide := m.lay.Scene.W - 2*m.lay.pad()
+	lines := draw.Wrap(draw.Regular, w.size, wide, w.name)
+	w.text = joinLines(lines)
+	w.rect = draw.Rect{X: m.lay.pad(), Y: y, W: wide, H: w.leading * float64(len(lines))}
+	m.add(sheetZone, w)
+	return y + w.rect.H
 }
 
 // large is a question without a figure, in large type where the figure would
@@ -237,17 +270,20 @@ func (m *pageMaker) large(y float64) {
 	z, t := m.zones[sheetZone].rect, m.lay.Text
 	w := widget{id: idPrompt, role: describe.Label, name: m.p.item().Prompt(), look: plain}
 	wide := min(z.W-2*m.lay.pad(), 640*t)
+	below := 0.0
 	for _, size := range []float64{28, 24, 20, stepSize} {
 		w.size, w.leading = size*t, 1.45*size*t
 		lines := draw.Wrap(draw.Regular, w.size, wide, w.name)
 		w.text = joinLines(lines)
 		w.rect = draw.Rect{X: m.lay.pad(), W: wide, H: w.leading * float64(len(lines))}
-		if w.rect.H <= z.H-y-24*m.lay.Unit {
+		below = m.choicesHeight(wide, .8*w.size) + 12*m.lay.Unit
+		if w.rect.H+below <= z.H-y-24*m.lay.Unit {
 			break
 		}
 	}
-	w.rect.Y = max(y, y+(z.H-y-w.rect.H)*.4)
+	w.rect.Y = max(y, y+(z.H-y-w.rect.H-below)*.4)
 	m.add(sheetZone, w)
+	m.choices(sheetZone, w.rect.X, w.rect.Y+w.rect.H+12*m.lay.Unit, wide, .8*w.size)
 }
 
 // overview is a chip for each question: answered, open or flagged, in words.
@@ -291,11 +327,13 @@ func (m *pageMaker) question() {
 	it, p := m.p.item(), m.p
 	y := m.text(widget{id: idSteps, role: describe.Heading, bold: true, size: 20 * t}, in.Y, p.name(p.at))
 	y = m.text(widget{role: describe.Label, soft: true, size: noteSize * t}, y, m.worth())
-	if it.Figure() != nil || m.p.review {
+	if it.Figure() != nil && !m.crowded() || m.p.review {
 		y = m.text(widget{id: idPrompt, role: describe.Label, size: stepSize * t}, y+6*u, it.Prompt())
 	}
-	y = m.choices(it.Ask(), y+4*u)
-	if !p.atBench() {
+	if it.Figure() != nil && !p.review {
+		y = m.choices(columnZone, in.X, y+4*u, in.W, noteSize*t)
+	}
+	if !p.atBench() && !p.chooses() {
 		y = m.field(it.Ask(), y+6*u)
 	}
 	taken, _, _ := p.sit.Hints(p.at)
@@ -340,20 +378,31 @@ func (m *pageMaker) text(w widget, y float64, s string) float64 {
 }
 
 // choices are a button each, with its letter.
-func (m *pageMaker) choices(a item.Ask, y float64) float64 {
-	u, t := m.lay.Unit, m.lay.Text
-	for i, c := range a.Choices {
+func (m *pageMaker) choices(z zoneName, x, y, wide, size float64) float64 {
+	u := m.lay.Unit
+	for i, c := range m.p.item().Ask().Choices {
 		letter := string(rune('A' + i))
 		w := m.styled(widget{id: idChoice + describe.ID(i), role: describe.Choice, name: letter + ": " + c, on: strings.EqualFold(m.p.note.String(), letter)}, chip)
-		w.size, w.align, w.leading = noteSize*t, draw.AlignLeft, 1.3*noteSize*t
-		lines := draw.Wrap(draw.Bold, w.size, m.lay.Inner.W-24*u, letter+"  "+c)
+		w.disabled = !m.p.open()
+		w.size, w.align, w.leading = size, draw.AlignLeft, 1.3*size
+		lines := draw.Wrap(draw.Bold, w.size, wide-24*u, letter+"  "+c)
 		w.text = joinLines(lines)
 		w.pad = 12 * u
-		w.rect = draw.Rect{X: m.lay.Inner.X, Y: y, W: m.lay.Inner.W, H: w.leading*float64(len(lines)) + 16*u}
-		m.add(columnZone, w)
+		w.rect = draw.Rect{X: x, Y: y, W: wide, H: w.leading*float64(len(lines)) + 16*u}
+		m.add(z, w)
 		y += w.rect.H + 6*u
 	}
 	return y
+}
+
+// choicesHeight is the room choices need.
+func (m *pageMaker) choicesHeight(wide, size float64) float64 {
+	h := 0.0
+	for i, c := range m.p.item().Ask().Choices {
+		lines := draw.Wrap(draw.Bold, size, wide-24*m.lay.Unit, string(rune('A'+i))+"  "+c)
+		h += 1.3*size*float64(len(lines)) + 22*m.lay.Unit
+	}
+	return h
 }
 
 func (m *pageMaker) field(a item.Ask, y float64) float64 {
@@ -440,7 +489,7 @@ func (m *pageMaker) paint() {
 		m.s.figure.W = 0
 		return
 	}
-	k := figureKey{at: m.p.at, w: m.lay.Scene.W, h: m.lay.Scene.H, th: m.p.set.Theme}
+	k := figureKey{at: m.p.at, w: m.lay.Scene.W, h: m.lay.Scene.H - m.s.top, th: m.p.set.Theme}
 	if mf, ok := f.(item.MapFigure); ok {
 		k.plane = mf.Plane
 	}
@@ -448,7 +497,7 @@ func (m *pageMaker) paint() {
 		return
 	}
 	m.s.figured = k
-	room := m.lay.Scene.H - 130*m.lay.Text
+	room := m.zones[sheetZone].rect.H - m.s.top - 32*m.lay.Unit
 	side := math.Floor(min(m.lay.Scene.W-2*m.lay.pad(), room))
 	l := figure.Of(f, side, m.th)
 	if l.H > room {
