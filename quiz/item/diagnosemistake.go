@@ -38,6 +38,7 @@ func (diagnoseMistake) Deal(s Spec, r *rand.Rand) (Item, error) {
 	if err := s.Check(); err != nil {
 		return nil, err
 	}
+	s.Notation = readInField(s.Notation)
 	for range tries {
 		p, err := s.planeBetween(r, 10, 80)
 		if err != nil {

@@ -33,6 +33,7 @@ func (findOutlier) Deal(s Spec, r *rand.Rand) (Item, error) {
 	if err := s.Check(); err != nil {
 		return nil, err
 	}
+	s.Notation = readInField(s.Notation)
 	p, err := s.planeBetween(r, 10, 80)
 	if err != nil {
 		return nil, err

@@ -17,6 +17,7 @@ type meanOfReadings struct{}
 type meanItem struct {
 	planar
 	readings []string
+	naive    bool // the numbers as they stand have another mean
 }
 
 // Name, Title and OnPaper describe the kind.
@@ -51,7 +52,11 @@ func newMean(planes []orient.Plane, turned int, s Spec) (meanItem, bool) {
 		it.readings = append(it.readings, reading(q, s.Notation, i == turned))
 		ok = ok && q != it.truth
 	}
-	it.slip(byNumbers(it.readings, s.Notation), slipped("The numbers were averaged as they stand. Azimuths on both sides of north, or written from different ends, must first be brought to one end and one side."))
+	if s.Notation != orient.Quadrant {
+		numbers := byNumbers(it.readings, s.Notation)
+		it.naive = !alike(numbers, it.truth, it.tolerance)
+		it.slip(numbers, slipped("The numbers were averaged as they stand. Azimuths on both sides of north, or written from different ends, must first be brought to one end and one side."))
+	}
 	it.slip(orient.Plane{Strike: it.truth.Strike.Opposite(), Dip: it.truth.Dip}, exchanges(it.truth, s.Notation)[0].reason)
 	return it, ok
 }
@@ -151,7 +156,7 @@ func (it meanItem) Near(other Item) bool {
 // are written have another mean.
 func (it meanItem) Difficulty() float64 {
 	d := 0.5 * gentleness(it.truth)
-	if !alike(it.slips[0].plane, it.truth, it.tolerance) {
+	if it.naive {
 		d += 0.4
 	}
 	return d

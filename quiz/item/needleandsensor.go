@@ -44,7 +44,7 @@ var storyWords = [stories]string{
 	needleRubs:   "the needle: it touched the glass and was not free",
 	needleLocked: "the needle: it was held by its lock",
 	ironNear:     "both: iron beside them turns needle and sensor",
-	needleScale:  "the needle's instrument: the percent scale was read as degrees",
+	needleScale:  "the arc beside the needle: its percent scale was read as degrees",
 }
 
 // storyKinds are the mistakes of the catalogue behind them, where there is one.
@@ -68,7 +68,7 @@ func (needleAndSensor) Deal(s Spec, r *rand.Rand) (Item, error) {
 	if err != nil {
 		return nil, err
 	}
-	it := comparedItem{notation: s.Notation, story: story(r.IntN(int(stories))), declination: signed(r, 8, 20)}
+	it := comparedItem{notation: readInField(s.Notation), story: story(r.IntN(int(stories))), declination: signed(r, 8, 20)}
 	if p.Dip >= 40*orient.Degree && it.story == needleScale {
 		it.story = bothGood
 	}
@@ -159,7 +159,7 @@ func (it comparedItem) note() string {
 	case sensorIron:
 		return set + "; " + free + ", " + alone + " and " + dips + ". The sensor came straight from a bag with a magnetic clasp. Turned end for end, the needle's two readings differ by exactly half a turn, the sensor's do not."
 	case needleRubs:
-		return set + "; " + alone + ", " + turned + " and " + dips + ". The bubble had run to the wall when the dial was read, and tapping the case moved nothing."
+		return set + "; " + alone + ", " + turned + " and " + dips + ". The bubble had run to the wall when the dial was read, and the lock was open, but tapping the case moved nothing."
 	case needleLocked:
 		return set + "; the bubble was centred, " + alone + ", " + turned + " and " + dips + ". Turned end for end, the dial still showed the same number."
 	case ironNear:

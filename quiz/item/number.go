@@ -130,12 +130,15 @@ func (q quantity) possible(x float64) error {
 // quadrant reads an azimuth written as a quadrant bearing or a point of the
 // compass.
 func quadrant(answer string) (float64, error) {
-	e, err := orient.ParsePartial(answer, orient.AzimuthDip)
+	e, err := orient.ParsePartial(strings.TrimSpace(answer)+"/45", orient.AzimuthDip)
+	var at *orient.ParseError
 	switch {
+	case errors.As(err, &at) && !errors.Is(err, orient.ErrQuadrant):
+		return 0, fmt.Errorf("%w: one azimuth is asked for, such as 035 or N35E", errNumber)
 	case err != nil:
-		return 0, fmt.Errorf("%w: %w", errNumber, err)
-	case !e.DipMissing || e.Letters != "":
-		return 0, fmt.Errorf("%w: one azimuth is asked for, such as N35E", errNumber)
+		return 0, fmt.Errorf("%w: it was %s; %s", errNumber, at.Read, at.Would)
+	case e.Letters != "" || e.Notation != orient.Quadrant:
+		return 0, fmt.Errorf("%w: one azimuth is asked for, such as 035 or N35E", errNumber)
 	}
 	return e.Written.Degrees(), nil
 }
