@@ -108,7 +108,9 @@ func commands(e env) []*cobra.Command {
 		gradeCommand(e),
 		dealCommand(e),
 		calibrateCommand(e),
+		demoClassCommand(e),
 		takeCommand(e),
+		printCommand(e),
 	}
 }
 

@@ -1,0 +1,152 @@
+package main
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"strconv"
+
+	"github.com/spf13/cobra"
+
+	"cuesta/quiz/form"
+	"cuesta/quiz/paper"
+)
+
+type printer struct {
+	env
+	roster, folder, seed string
+	versions             int
+	sheet                paper.Sheet
+	force                bool
+}
+
+func printCommand(e env) *cobra.Command {
+	p := &printer{env: e}
+	cmd := &cobra.Command{
+		Use:   "print [--roster ROSTER.csv | --versions N] --out DIR BLUEPRINT.toml",
+		Short: "The quiz on paper, with its key and a marking sheet",
+		Long: "Prints a form for every student of the roster, or N versions to hand out as they\n" +
+			"come, into DIR/forms.pdf; the answer key and a marking sheet into DIR/key. The\n" +
+			"same blueprint, roster and seed give the same files, and the same questions as\n" +
+			"cuesta deal. Items that are measured at the bench become a table to fill in at a\n" +
+			"real slab: measure that one yourself beforehand.",
+		Example: "  cuesta print --versions 4 --out sheets quiz.toml\n" +
+			"  cuesta print --roster class.csv --paper letter --out sheets quiz.toml",
+		Args: p.words,
+		RunE: func(_ *cobra.Command, files []string) error { return p.run(files[0]) },
+	}
+	f := cmd.Flags()
+	f.StringVar(&p.roster, "roster", "", "the students, a CSV file: a form for each")
+	f.IntVar(&p.versions, "versions", 0, "how many versions to print, where there is no roster (1)")
+	f.Var(choose(&p.sheet, named[paper.Sheet]{"a4", paper.A4}, named[paper.Sheet]{"letter", paper.Letter}), "paper", "the size of the sheets")
+	f.StringVar(&p.folder, "out", "", "folder for the sheets and the key")
+	f.StringVar(&p.seed, "seed", "", "whole number that all is drawn from (that of the blueprint)")
+	f.BoolVar(&p.force, "force", false, "replace files that are there")
+	return cmd
+}
+
+// mostVersions keeps a slip of the finger from printing for hours.
+const mostVersions = 500
+
+func (p *printer) words(cmd *cobra.Command, files []string) error {
+	asked := cmd.Flags().Changed("versions")
+	switch {
+	case len(files) != 1:
+		return misreadf("read %d blueprints; name one, such as cuesta print --versions 4 --out sheets quiz.toml (cuesta deal --example prints one)", len(files))
+	case asked && p.roster != "":
+		return misreadf("read --roster and --versions; a roster gives each student a form, versions are for none in particular: write one of them")
+	case asked && (p.versions < 1 || p.versions > mostVersions):
+		return misreadf("--versions read %d; write a number from 1 to %d", p.versions, mostVersions)
+	case p.folder == "":
+		return misreadf("read no folder for the sheets; write --out and its name")
+	}
+	return nil
+}
+
+func (p *printer) run(file string) error {
+	b, err := readFile(p.env, file, form.ReadBlueprint)
+	if err != nil {
+		return err
+	}
+	if p.seed != "" {
+		if b.Seed, err = p.seedOf(); err != nil {
+			return err
+		}
+	}
+	students := paper.Versions(max(1, p.versions))
+	if p.roster != "" {
+		if students, err = readFile(p.env, p.roster, form.ReadRoster); err != nil {
+			return err
+		}
+	}
+	if err := p.free(); err != nil {
+		return err
+	}
+	dealing, err := form.Deal(b, students, form.Options{Seed: b.Seed, Progress: progress(p.err, "dealt")})
+	if err != nil {
+		return err
+	}
+	return p.write(dealing.Forms)
+}
+
+func (p *printer) seedOf() (uint64, error) {
+	n, err := strconv.ParseUint(p.seed, 10, 64)
+	if err != nil || n > mostSeed {
+		return 0, misreadf("--seed read %q; write a whole number from 0 to %d, such as --seed 7", p.seed, uint64(mostSeed))
+	}
+	return n, nil
+}
+
+// printed is one file of the sheets.
+type printed struct {
+	name string
+	set  func([]form.Form, paper.Sheet) ([]byte, error)
+}
+
+var sheets = []printed{
+	{"forms.pdf", paper.Forms},
+	{filepath.Join(keyFolder, "answers.pdf"), paper.Key},
+	{filepath.Join(keyFolder, "marking.pdf"), paper.Marking},
+}
+
+// free says before the work begins whether a file stands in the way.
+func (p *printer) free() error {
+	if info, err := os.Stat(p.folder); err == nil && !info.IsDir() {
+		return misreadf("--out %s is a file; name a folder", p.folder)
+	}
+	for _, s := range sheets {
+		path := filepath.Join(p.folder, s.name)
+		if _, err := os.Lstat(path); err == nil && !p.force {
+			return alreadyThere(path)
+		}
+	}
+	return nil
+}
+
+// write sets every sheet before it writes the first.
+func (p *printer) write(forms []form.Form) error {
+	files := make([][]byte, len(sheets))
+	for i, s := range sheets {
+		var err error
+		if files[i], err = s.set(forms, p.sheet); err != nil {
+			return err
+		}
+	}
+	if err := os.MkdirAll(p.folder, 0o755); err != nil {
+		return err
+	}
+	if err := os.MkdirAll(filepath.Join(p.folder, keyFolder), 0o700); err != nil {
+		return err
+	}
+	for i, s := range sheets {
+		fill := func(w io.Writer) error { _, err := io.Copy(w, bytes.NewReader(files[i])); return err }
+		if err := writeWhole(filepath.Join(p.folder, s.name), p.force, fill); err != nil {
+			return err
+		}
+	}
+	_, err := fmt.Fprintf(p.out, "%d forms in %s; the answer key and a marking sheet in %s, to be kept apart.\n",
+		len(forms), filepath.Join(p.folder, sheets[0].name), filepath.Join(p.folder, keyFolder))
+	return err
+}

@@ -1,0 +1,111 @@
+package paper
+
+import (
+	"cuesta/scenes/draw"
+	"cuesta/scenes/draw/pdf"
+)
+
+// ornament is the role of what readers pass over.
+const ornament = pdf.Whole
+
+// node is a piece of a page: its role in the structure, what is drawn, and the
+// pieces inside it. It stands at a place in its block.
+type node struct {
+	role pdf.Role
+	alt  string
+	at   draw.Point
+	list *draw.List
+	kids []node
+}
+
+// block is what may not be torn apart by the end of a page.
+type block struct {
+	height float64
+	nodes  []node
+}
+
+// section is a run of blocks on pages of its own, with its running feet.
+type section struct {
+	blocks []block
+	left   string // of the foot
+	middle string
+}
+
+// placed is a block on its page.
+type placed struct {
+	block
+	y float64
+}
+
+// The margins of a page, in points.
+const (
+	marginX    = 54.0
+	marginTop  = 48.0
+	marginFoot = 62.0
+	footRise   = 34.0 // of the foot from the lower edge
+	blockGap   = 17.0
+)
+
+// pages fills pages with blocks from the top. A block higher than a page, which
+// no item is, gets a page to itself.
+func (s section) pages(sheet pdf.Size) [][]placed {
+	var out [][]placed
+	room := sheet.H - marginFoot
+	y := room + 1
+	for _, b := range s.blocks {
+		if len(out) == 0 || y+b.height > room {
+			out, y = append(out, nil), marginTop
+		}
+		n := len(out) - 1
+		out[n] = append(out[n], placed{b, y})
+		y += b.height + blockGap
+	}
+	return out
+}
+
+// paint writes a section to pages of its own.
+func (s section) paint(d *pdf.Document, size setting) {
+	pages := s.pages(d.Sheet())
+	d.Open(pdf.Section, "")
+	for i, p := range pages {
+		d.Page()
+		s.foot(d, size, i+1, len(pages))
+		for _, b := range p {
+			for _, n := range b.nodes {
+				n.paint(d, draw.Point{X: marginX, Y: b.y})
+			}
+		}
+	}
+	d.Shut()
+}
+
+func (n node) paint(d *pdf.Document, o draw.Point) {
+	p := draw.Point{X: o.X + n.at.X, Y: o.Y + n.at.Y}
+	m := draw.Affine{A: 1, D: 1, E: p.X, F: p.Y}
+	if n.role == ornament {
+		d.Ornament(n.list, m)
+		return
+	}
+	d.Open(n.role, n.alt)
+	if n.list != nil {
+		d.Draw(n.list, m)
+	}
+	for _, k := range n.kids {
+		k.paint(d, p)
+	}
+	d.Shut()
+}
+
+// foot is the line at the lower edge of a page.
+func (s section) foot(d *pdf.Document, size setting, page, of int) {
+	l := &draw.List{}
+	y := d.Sheet().H - footRise
+	text := func(words string, x float64, a draw.Align, f draw.Font) {
+		l.Text(draw.Text{S: words, At: draw.Point{X: x, Y: y}, Size: sizeSmall, Font: f, Color: ink, Align: a})
+	}
+	rule(l, marginX, y-13, size.column(), .5)
+	text(s.left, marginX, draw.AlignLeft, draw.Bold)
+	text(s.middle, marginX+size.column()/2, draw.AlignCentre, draw.Regular)
+	text(pageOf(page, of), marginX+size.column(), draw.AlignRight, draw.Regular)
+	d.Ornament(l, draw.Identity)
+}

@@ -1,0 +1,89 @@
+package paper
+
+import (
+	"fmt"
+	"strconv"
+
+	"cuesta/quiz/form"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/draw/pdf"
+)
+
+// The most that a table of the marking sheet holds.
+const (
+	mostColumns = 12
+	mostRows    = 22
+)
+
+// Marking prints a sheet on which the points of every form are written down:
+// a row for each form, a column for each question.
+func Marking(forms []form.Form, s Sheet) ([]byte, error) {
+	size := settingOf(s)
+	d := pdf.New(size.options(forms, "Marking sheet"))
+	out := section{left: "Marking sheet", middle: "Keep apart from the forms"}
+	out.blocks = append(out.blocks, size.title(forms, "Marking sheet", "Write the points of each question into its column. The number in brackets is the most there is."))
+	var sheets []sheetForm
+	for _, f := range forms {
+		q, err := sheetFormOf(f)
+		if err != nil {
+			return nil, err
+		}
+		sheets = append(sheets, q)
+	}
+	for from := 0; from < len(sheets); from += mostRows {
+		out.blocks = append(out.blocks, size.markingRows(sheets[from:min(from+mostRows, len(sheets))])...)
+	}
+	out.paint(d, size)
+	return d.Bytes()
+}
+
+// markingRows are the tables for some of the forms: as many as their questions
+// need.
+func (s setting) markingRows(sheets []sheetForm) []block {
+	var out []block
+	questions := sheets[0].questions
+	for from := 0; from < len(questions); from += mostColumns {
+		to := min(from+mostColumns, len(questions))
+		out = append(out, s.markingTable(sheets, questions[from:to], to == len(questions)))
+	}
+	return out
+}
+
+func (s setting) markingTable(sheets []sheetForm, questions []question, last bool) block {
+	const name, code, total = .235, .178, .085
+	rest := (1 - name - code - total) / mostColumns
+	cols := []column{{head: "Name", width: name + rest*float64(mostColumns-len(questions))}, {head: "Form", width: code}}
+	for _, q := range questions {
+		cols = append(cols, column{head: fmt.Sprintf("%d\n(%s)", q.number, number(q.points)), width: rest, align: draw.AlignCentre})
+	}
+	sum := "Sum"
+	if last {
+		sum = "Sum\n(" + number(sheets[0].total()) + ")"
+	}
+	cols = append(cols, column{head: sum, width: total, align: draw.AlignCentre})
+	var rows [][]string
+	for _, q := range sheets {
+		row := make([]string, len(cols))
+		row[0], row[1] = owner(q.form.Student), q.form.Code
+		rows = append(rows, row)
+	}
+	t := gridTable(cols, rows, s.column(), 22, true)
+	return block{height: t.height, nodes: t.nodes}
+}
+
+// versionID begins the id of a form that belongs to no student.
+const versionID = "version "
+
+// Versions are n students that stand for n versions of a form, which anybody
+// may be handed. Their names are left to be written.
+func Versions(n int) []form.Student {
+	out := make([]form.Student, n)
+	for i := range out {
+		out[i] = form.Student{ID: versionID + strconv.Itoa(i+1), ExtraTime: 1}
+	}
+	return out
+}
+
+func isVersion(s form.Student) bool {
+	return s.Name == "" && len(s.ID) > len(versionID) && s.ID[:len(versionID)] == versionID
+}
