@@ -275,6 +275,7 @@ func (b *Bench) stageParams() stage.Params {
 		Theme: theme.Of(b.set.Theme), Plane: b.ses.Truth(), Pose: b.ses.World().Pose(),
 		Observation: b.obs, Camera: b.view.camera(), Reveal: b.overlays(),
 		MuteNeedle: b.phase != measuring || b.obs.Seat == sim.OnSide, RockSeed: b.ses.Seed(),
+		Keep: [4]draw.Rect{b.screen.zones[titleZone].rect, b.screen.zones[menuZone].rect},
 	}
 }
 
