@@ -20,7 +20,7 @@ const keyFolder = "key"
 type dealer struct {
 	env
 	roster, folder, seed string
-	example, force    bool
+	example, force       bool
 }
 
 func dealCommand(e env) *cobra.Command {
