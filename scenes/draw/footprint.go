@@ -20,6 +20,10 @@ func (m *Mesh) Taps() int {
 	}
 }
 
+// FarthestTap keeps the places that are mixed for a pixel together: along each
+// side of the pixel they are spread over so many pixels of the texture at most.
+const FarthestTap = 7
+
 // footprint is how many pixels of the texture, side by side, fall on one pixel
 // of the picture in the direction in which it is most: the mean over the area
 // of the mesh.

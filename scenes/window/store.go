@@ -29,8 +29,10 @@ type stored struct {
 }
 
 // border is the width of a frame round each texture that repeats its outermost
-// pixels, so that filtering at the edge finds the edge and not emptiness.
-const border = 1
+// pixels, so that mixing at the edge finds the edge and not a neighbour: the
+// farthest tap lies 3/8 of FarthestTap off along both sides of a pixel, and
+// mixing four pixels takes half a one more.
+const border = 6
 
 // whiteSize is the size of the image that stands for no texture.
 const whiteSize = 4
@@ -139,8 +141,10 @@ func (s *store) frameRound(src *image.RGBA) []byte {
 		i := src.PixOffset(src.Rect.Min.X, src.Rect.Min.Y+from)
 		row, line := s.framed[y*stride:(y+1)*stride], src.Pix[i:i+4*w]
 		copy(row[4*border:], line)
-		copy(row[:4*border], line[:4])
-		copy(row[4*(w+border):], line[4*(w-1):])
+		for x := range border {
+			copy(row[4*x:], line[:4])
+			copy(row[4*(w+border+x):], line[4*(w-1):])
+		}
 	}
 	return s.framed
 }

@@ -270,8 +270,7 @@ func put(q []uint8, m [4]uint32, v *[6]int, whole bool) {
 // the pixel.
 func (s *shader) mixed(pix []uint8, v, d [6]int) {
 	whole, n := s.plain(v, d), s.taps
-	fix := func(f float64) int { return int(f * (1 << bits)) }
-	dx, dy := [2]int{fix(s.x[0]), fix(s.x[1])}, [2]int{fix(s.y[0]), fix(s.y[1])}
+	dx, dy := spreadOver(s.x[0], s.x[1]), spreadOver(s.y[0], s.y[1])
 	for i := 0; i < len(pix); i += 4 {
 		var sum [4]uint32
 		for j := range n * n {
@@ -289,4 +288,11 @@ func (s *shader) mixed(pix []uint8, v, d [6]int) {
 			v[k] += d[k]
 		}
 	}
+}
+
+// spreadOver is the way through the texture along one side of a pixel, in
+// fixed point.
+func spreadOver(u, v float64) [2]int {
+	k := min(1, draw.FarthestTap/math.Hypot(u, v)) * (1 << bits)
+	return [2]int{int(u * k), int(v * k)}
 }
