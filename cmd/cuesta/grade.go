@@ -16,6 +16,7 @@ import (
 	"cuesta/quiz/form"
 	"cuesta/quiz/grade"
 	"cuesta/quiz/gradebook"
+	"cuesta/scenes/draw/pdf"
 )
 
 type grader struct {
@@ -223,6 +224,7 @@ func (g *grader) writeReport(rep grade.Report, dir *folder, grades func(io.Write
 	}{
 		{"grades.csv", grades},
 		{"report.html", func(w io.Writer) error { return gradebook.WriteReport(w, rep, feedbackFolder) }},
+		{"report.pdf", func(w io.Writer) error { return gradebook.PrintReport(w, rep, pdf.A4) }},
 	} {
 		if err := dir.write(f.name, f.fill); err != nil {
 			return err

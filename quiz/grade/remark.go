@@ -67,11 +67,28 @@ func (r Remark) String() string {
 	return s
 }
 
-// Remarked joins remarks to one line.
+// Remarked joins remarks to one line; those that say the same of several items
+// are said once: "items 1, 4: there is no recording of the bench".
 func Remarked(rs []Remark) string {
-	words := make([]string, len(rs))
+	var out []string
+	done := make([]bool, len(rs))
 	for i, r := range rs {
-		words[i] = r.String()
+		if done[i] {
+			continue
+		}
+		same := []string{fmt.Sprint(r.Item)}
+		for j := i + 1; j < len(rs); j++ {
+			if q := rs[j]; r.Item > 0 && q.Item > 0 && q.Kind == r.Kind && q.Detail == r.Detail {
+				done[j] = true
+				same = append(same, fmt.Sprint(q.Item))
+			}
+		}
+		if len(same) == 1 {
+			out = append(out, r.String())
+			continue
+		}
+		r.Item = 0
+		out = append(out, "items "+strings.Join(same, ", ")+": "+r.String())
 	}
-	return strings.Join(words, "; ")
+	return strings.Join(out, "; ")
 }

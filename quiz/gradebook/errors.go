@@ -95,7 +95,7 @@ func tolerance(r grade.Report) quiz.Tolerance {
 }
 
 // mostShown is the error the figure reaches to: 20° at least, and what holds
-// nine in ten, up to 90°.
+// three in four, up to 90°.
 func mostShown(ps []grade.PlaneResult) orient.Angle {
 	for _, m := range []orient.Angle{20, 30, 45, 60} {
 		out, all := 0, 0
@@ -107,7 +107,7 @@ func mostShown(ps []grade.PlaneResult) orient.Angle {
 				}
 			}
 		}
-		if 10*out <= all {
+		if 4*out <= all {
 			return m * orient.Degree
 		}
 	}
@@ -189,6 +189,6 @@ func errorsAlt(ps []grade.PlaneResult, t quiz.Tolerance) string {
 	if asked == 0 {
 		return "A plot of strike errors against dip; no strike was measured."
 	}
-	return fmt.Sprintf("A plot of %d strike errors against the true dip, with the tolerance that widens towards gentle dips. %d strikes lie inside the tolerance; the middle error is %s°.",
+	return fmt.Sprintf("A plot of %d strike errors against the true dip, with the tolerance that widens towards gentle dips. %d strikes lie inside the tolerance; the median error is %s°.",
 		asked, inside, decimal(median(off)))
 }

@@ -105,7 +105,7 @@ func itemOf(i int, m grade.Marked) itemFeedback {
 		f.Understood = m.Mark.Understood
 	}
 	f.State, f.Class = state(m)
-	if m.Mark.Said != "" {
+	if m.Mark.Said != f.State+"." && m.Mark.Said != "" {
 		f.Said = strings.Split(m.Mark.Said, "\n")
 	}
 	return f

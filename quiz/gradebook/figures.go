@@ -175,9 +175,9 @@ func mistakesFigure(a grade.Analysis) Figure {
 	per := (s.W - labels - right) / float64(most)
 	s.box(labels, 6, 16, 16, s.t.Water)
 	s.tick(labels+24, 14, "named alone", draw.AlignLeft)
-	s.box(labels+140, 6, 16, 16, faded(s.t.Water, 0.25))
-	s.frame(labels+140.5, 6.5, 15, 15, s.t.WaterInk)
-	s.tick(labels+164, 14, "named beside another that fits as well", draw.AlignLeft)
+	s.box(labels+160, 6, 16, 16, faded(s.t.Water, 0.25))
+	s.frame(labels+160.5, 6.5, 15, 15, s.t.WaterInk)
+	s.tick(labels+184, 14, "named beside another that fits as well", draw.AlignLeft)
 	for i, m := range a.Mistakes {
 		y := top + (float64(i)+0.5)*row
 		s.label(labels-16, y, fit(mistakeName(m.Kind.String()), labelSize, labels-20), draw.AlignRight)

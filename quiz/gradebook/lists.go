@@ -2,6 +2,7 @@ package gradebook
 
 import (
 	"fmt"
+	"slices"
 
 	"cuesta/quiz/grade"
 )
@@ -76,16 +77,18 @@ func recordingList(r grade.Report) list {
 		grade.NoRecording, grade.RecordingUnread, grade.RecordingElsewhere, grade.RecordingDiffers, grade.NoReading, grade.ReadingDiffers)
 }
 
-// remarkList adds a row for each remark of the kinds.
+// remarkList adds a row for each student who has a remark of the kinds.
 func remarkList(r grade.Report, l list, kinds ...grade.RemarkKind) list {
-	l.Head = []string{"Id", "Name", "Remark"}
+	l.Head = []string{"Id", "Name", "Remarks"}
 	for _, s := range r.Results {
+		var of []grade.Remark
 		for _, m := range s.Remarks {
-			for _, k := range kinds {
-				if m.Kind == k {
-					l.Rows = append(l.Rows, []string{s.ID, s.Name, m.String()})
-				}
+			if slices.Contains(kinds, m.Kind) {
+				of = append(of, m)
 			}
+		}
+		if len(of) > 0 {
+			l.Rows = append(l.Rows, []string{s.ID, s.Name, grade.Remarked(of)})
 		}
 	}
 	return l

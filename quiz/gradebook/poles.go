@@ -43,7 +43,7 @@ const closeUp = 15 * orient.Degree
 // polesFigure shows everyone's poles about the true one, whole and enlarged.
 func polesFigure(a grade.Analysis) Figure {
 	ps, n := thinned(a.Planes)
-	const r, top = 178, 64
+	const r, top = 178, 78
 	s := newSheet(figureWidth, top+2*r+64)
 	whole := disc{s, s.W/4 + 2, top + r, r, r}
 	inner := disc{s, 3*s.W/4 - 2, top + r, r, r / radiusOf(closeUp)}
@@ -110,7 +110,7 @@ func polesAlt(ps []grade.PlaneResult) string {
 			near++
 		}
 	}
-	return fmt.Sprintf("Two equal-area nets with %d poles about the true one, whole and enlarged. %d lie within 15 degrees of it; the middle distance is %s°.",
+	return fmt.Sprintf("Two equal-area nets with %d poles about the true one, whole and enlarged. %d lie within 15 degrees of it; the median distance is %s°.",
 		len(ps), near, decimal(median(off)))
 }
 

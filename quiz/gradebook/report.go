@@ -26,6 +26,7 @@ type page struct {
 	Figures     []shown
 	Students    []studentRow
 	Omitted     string
+	Closing     string
 }
 
 type summary struct {
@@ -35,9 +36,16 @@ type summary struct {
 
 type shown struct {
 	Figure
-	Picture template.HTML
-	Table   *table
+	Table *table
 }
+
+// Picture is the figure as a part of a page.
+func (s shown) Picture() template.HTML {
+	return template.HTML(svg.Element(s.List, svg.Options{Title: s.Title, Desc: s.Alt, Prefix: s.Name + "-"}))
+}
+
+// Nothing is said where there is nothing to look at.
+func (page) Nothing() string { return nothing }
 
 type studentRow struct {
 	ID, Name, Page          string
@@ -53,21 +61,30 @@ const mostRows = 500
 // link to their pages of feedback in the folder given, relative to the report;
 // with "" they do not.
 func WriteReport(to io.Writer, r grade.Report, feedback string) error {
+	return reportPage.Execute(to, pageOf(r, feedback))
+}
+
+// pageOf gathers what the report shows.
+func pageOf(r grade.Report, feedback string) page {
 	p := page{
 		Style: template.CSS(style), Quiz: titled(r.Blueprint.Title), Place: r.Blueprint.Place,
-		Summary: summaryOf(r), Reliability: reliabilityWords(r.Analysis), Lists: lists(r),
+		Summary: summaryOf(r), Reliability: reliabilityWords(r.Analysis), Lists: lists(r), Closing: closing,
 	}
 	for _, f := range Figures(r) {
-		text := svg.Element(f.List, svg.Options{Title: f.Title, Desc: f.Alt, Prefix: f.Name + "-"})
-		p.Figures = append(p.Figures, shown{f, template.HTML(text), tableOf(f, r)})
+		p.Figures = append(p.Figures, shown{f, tableOf(f, r)})
 	}
 	if len(r.Results) > mostRows {
 		p.Omitted = fmt.Sprintf("The class has %d submissions; the table of grades lists every student.", len(r.Results))
 	} else {
 		p.Students = studentRows(r, feedback)
 	}
-	return reportPage.Execute(to, p)
+	return p
 }
+
+const (
+	nothing = "Nothing: every submission was read and marked, nobody is missing, and every recording led to its answer."
+	closing = "A remark on a recording is for you to look into and took no points off. A recording shows that a reading was taken at that bench, not who took it."
+)
 
 func studentRows(r grade.Report, folder string) []studentRow {
 	var rows []studentRow

@@ -93,13 +93,18 @@ func (s sheet) mark(right bool, x, y float64) {
 func (s sheet) legend(x, y float64) {
 	s.right(x, y)
 	s.tick(x+10, y, "answer marked right", draw.AlignLeft)
-	x += 20 + draw.Measure(draw.Regular, tickSize, "answer marked right", 0) + 20
+	x += 20 + roomy*draw.Measure(draw.Regular, tickSize, "answer marked right", 0) + 20
 	s.wrong(x, y)
 	s.tick(x+12, y, "not right", draw.AlignLeft)
 }
 
+// roomy is how much wider a text may come out where the reader lacks the
+// reading face.
+const roomy = 1.2
+
 // fit shortens a text to a width.
 func fit(text string, size, width float64) string {
+	width /= roomy
 	if draw.Measure(draw.Regular, size, text, 0) <= width {
 		return text
 	}

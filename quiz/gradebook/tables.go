@@ -65,8 +65,8 @@ func mistakeTable(r grade.Report) *table {
 func dipTable(r grade.Report) *table {
 	t := &table{
 		Title: "Errors at the bench by dip. The tolerance is that in the middle of the range.",
-		Head: []cell{words("True dip"), number("Slabs"), number("Middle strike error"), number("Strike tolerance"),
-			number("Middle dip error"), number("Right")},
+		Head: []cell{words("True dip"), number("Slabs"), number("Median strike error"), number("Strike tolerance"),
+			number("Median dip error"), number("Right")},
 	}
 	steps := []int{0, 10, 20, 30, 45, 60, 75, 90}
 	for i := range len(steps) - 1 {
