@@ -99,11 +99,18 @@ func (d *desk) aim(h *hands, p plan) {
 		}
 		h.level(p.lean)
 		h.wait(1)
-		if p.loose || h.see().Round.Centred {
+		if p.loose || wellIn(h.see().Round) {
 			return
 		}
 		p.plunge, p.lean = h.some(0.25), h.some(0.25)
 	}
+}
+
+// wellIn says that the bubble stands in its ring with a margin, so that it
+// will when it has come to rest.
+func wellIn(l sim.RoundLevel) bool {
+	const margin = 0.2 // of the ring's radius; it may stand 0.26 off the middle
+	return l.Right*l.Right+l.Forward*l.Forward < margin*margin
 }
 
 // dip takes the reading of the arc.
@@ -111,14 +118,26 @@ func (d *desk) dip(h *hands, p plan) orient.Angle {
 	h.do(sim.Command{Kind: sim.Place, Seat: sim.OnSide})
 	h.swingTo(orient.Right + p.aside)
 	h.turn(sim.Roll, p.side)
-	h.turn(sim.Arm, armLevel(h.see().Frame)+p.arm-h.see().Arc.Arm)
-	h.wait(1.5)
+	d.levelArm(h, p)
 	h.act(sim.Read)
 	arm := h.see().Arc.Arm
 	if p.percent {
 		return orient.Angle(math.Round(100*arm.Tan()+d.r.NormFloat64()*d.scatter().Degrees())) * orient.Degree
 	}
 	return max(0, min(orient.Right, d.read(arm)))
+}
+
+// levelArm turns the arm; who takes care tries until the bubble stands between
+// its marks.
+func (d *desk) levelArm(h *hands, p plan) {
+	for range 8 {
+		h.turn(sim.Arm, armLevel(h.see().Frame)+p.arm-h.see().Arc.Arm)
+		h.wait(1.5)
+		if d.Manner == Hurried || d.makes(mistake.TubeNotCentred) || h.see().Tube.Centred {
+			return
+		}
+		p.arm = h.some(0.15)
+	}
 }
 
 // armLevel is the angle of the arm at which its tube is level.

@@ -39,7 +39,7 @@ const (
 func (d *desk) near(h *hands, declination orient.Angle) plan {
 	return plan{
 		ring: declination, plunge: h.some(0.25), lean: h.some(0.25),
-		aside: h.some(2), side: h.some(1.5), arm: h.some(0.25),
+		aside: h.some(2), side: h.some(1.5), arm: h.some(0.15),
 	}
 }
 
