@@ -43,11 +43,15 @@ func (convertNotation) Deal(s Spec, r *rand.Rand) (Item, error) {
 	}
 	from := orient.Notation(r.IntN(4))
 	to := (from + 1 + orient.Notation(r.IntN(3))) % 4
+	return newConvert(p, from, to, s), nil
+}
+
+func newConvert(p orient.Plane, from, to orient.Notation, s Spec) convertItem {
 	it := convertItem{planar: planar{truth: p, notation: to, tolerance: exactly(s.tolerance().Partial)}, from: from}
 	for _, e := range exchanges(p, to) {
 		it.slip(e.plane, e.reason)
 	}
-	return it, nil
+	return it
 }
 
 // exchanges are the known mistakes of reckoning with a plane written in the
@@ -60,6 +64,7 @@ func exchanges(p orient.Plane, n orient.Notation) []planeSlip {
 		{turned(orient.Half), of(mistake.OtherEnd, "The bed would dip to the opposite side: the dip lies to the right of the strike that is written.")},
 		{turned(orient.Right), beside}, {turned(-orient.Right), beside},
 		{mirrored(p, n), of(mistake.EastWest, "East and west were exchanged.")},
+		{reflected(p, n), of(mistake.EastWest, "East and west were exchanged.")},
 		{steep, of(mistake.Complement, "The angle is the complement: dip and plunge of the pole add up to 90°, and only the pole takes the plunge.")},
 	}
 	s[0].kind = opposed(n)
@@ -79,12 +84,24 @@ func opposed(n orient.Notation) mistake.Kind {
 // shifts are what the notations add to the right-hand strike.
 var shifts = [...]orient.Angle{orient.DirectionDip: orient.Right, orient.PoleNotation: -orient.Right}
 
-// mirrored is the plane understood when east and west are exchanged in what is
-// written.
+// mirrored is the plane understood when east and west are exchanged in the
+// direction that is written; letters go on naming the side they can.
 func mirrored(p orient.Plane, n orient.Notation) orient.Plane {
 	shift := shifts[n]
 	written := p.Strike.Add(shift).Angle()
-	return orient.Plane{Strike: orient.AzimuthOf(-written - shift), Dip: p.Dip}
+	m := orient.Plane{Strike: orient.AzimuthOf(-written - shift), Dip: p.Dip}
+	if n == orient.Quadrant && m.Strike.From(p.Strike).Abs() > orient.Right {
+		m.Strike = m.Strike.Opposite()
+	}
+	return m
+}
+
+// reflected is the same where the letters of a dip are exchanged too.
+func reflected(p orient.Plane, n orient.Notation) orient.Plane {
+	if n == orient.Quadrant {
+		n = orient.DirectionDip
+	}
+	return mirrored(p, n)
 }
 
 // Kind is the kind.
