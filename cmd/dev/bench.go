@@ -20,7 +20,7 @@ func bench() error {
 	if err := setUp(testPackages); err != nil {
 		return err
 	}
-	return errors.Join(stepFigures(os.Stdout), frameFigures(os.Stdout), startFigures(os.Stdout))
+	return errors.Join(stepFigures(os.Stdout), quizFigures(os.Stdout), frameFigures(os.Stdout), startFigures(os.Stdout))
 }
 
 // ticksPerSecond is the rate of the world; a test holds it against sim's.
