@@ -8,9 +8,10 @@ import (
 	"cuesta/quiz/item"
 )
 
-// writtenOff is how far a number may lie from what was read off: three times
-// the scatter of a careful eye, 1° (our choice).
-const writtenOff = 3 * orient.Degree
+// writtenOff is how far a number may lie from what was read off: five times the
+// scatter of a careful eye, 1°, so that haste alone is seldom reported (our
+// choice).
+const writtenOff = 5 * orient.Degree
 
 // follows says whether the readings lead to the answer. Only what no mistake
 // explains is held against them: a right part, or a wrong one without a name.
