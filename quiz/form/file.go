@@ -6,6 +6,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"regexp"
+	"strconv"
 	"strings"
 )
 
@@ -39,7 +41,6 @@ func encode(to io.Writer, v any) error {
 	if err := json.Indent(&b, text, "", " "); err != nil {
 		return err
 	}
-	b.WriteByte('\n')
 	_, err = to.Write(b.Bytes())
 	return err
 }
@@ -60,9 +61,6 @@ func decode(from io.Reader, largest int, kind string, v any) error {
 	if err != nil {
 		return err
 	}
-	if err := decodeHead(text, kind); err != nil {
-		return err
-	}
 	d := json.NewDecoder(bytes.NewReader(text))
 	d.DisallowUnknownFields()
 	if err := d.Decode(v); err != nil {
@@ -78,9 +76,9 @@ func readAll(from io.Reader, largest int, kind string) ([]byte, error) {
 	if err != nil && err != io.EOF && err != io.ErrUnexpectedEOF {
 		return nil, err
 	}
-	begun := bytes.TrimLeft(bytes.TrimPrefix(start[:n], []byte("\uFEFF")), " \t\r\n")
-	if !bytes.HasPrefix(begun, []byte("{")) {
-		return nil, wrong(ErrFile, "read %s; a %s begins with {\"cuesta\": %q", begins(begun), kind, kind)
+	start = bytes.TrimPrefix(start[:n], []byte("\uFEFF"))
+	if err := checkHead(start, kind); err != nil {
+		return nil, err
 	}
 	rest, err := io.ReadAll(io.LimitReader(from, int64(largest-n)+1))
 	if err != nil {
@@ -89,27 +87,25 @@ func readAll(from io.Reader, largest int, kind string) ([]byte, error) {
 	if n+len(rest) > largest {
 		return nil, wrong(ErrFile, "it is longer than %d MB, the most a %s can be", largest>>20, kind)
 	}
-	return bytes.TrimPrefix(append(start[:n], rest...), []byte("\uFEFF")), nil
+	return append(start, rest...), nil
 }
 
-func begins(b []byte) string {
-	if len(b) == 0 {
-		return "nothing"
-	}
-	return shortened(strings.ToValidUTF8(string(b[:min(len(b), 100)]), "·"))
-}
+// begun is how a file begins, without its white space.
+var begun = regexp.MustCompile(`^\{"cuesta":"([^"]*)","version":(-?[0-9]+)[,}]`)
 
-// decodeHead looks at kind and version, which decide how the rest is read.
-func decodeHead(text []byte, kind string) error {
-	var h head
-	if err := json.Unmarshal(text, &h); err != nil {
-		return jsonProblem(text, err)
-	}
+// checkHead looks at kind and version, which decide how the rest is read.
+func checkHead(start []byte, kind string) error {
+	text := strings.Join(strings.Fields(strings.ToValidUTF8(string(start), "·")), "")
+	h := begun.FindStringSubmatch(text)
 	switch {
-	case h.Cuesta != kind:
-		return wrong(ErrFile, "it says it is a %s; this takes a %s", shortened(h.Cuesta), kind)
-	case h.Version != version:
-		return wrong(ErrVersion, "it has version %d; this program reads version %d", h.Version, version)
+	case text == "":
+		return wrong(ErrFile, "read nothing; a %s begins with {\"cuesta\": %q", kind, kind)
+	case h == nil:
+		return wrong(ErrFile, "read %s; a %s begins with {\"cuesta\": %q, \"version\": %d", shortened(text), kind, kind, version)
+	case h[1] != kind:
+		return wrong(ErrFile, "it says it is a %s; this takes a %s", shortened(h[1]), kind)
+	case h[2] != strconv.Itoa(version):
+		return wrong(ErrVersion, "it has version %s; this program reads version %d", h[2], version)
 	}
 	return nil
 }

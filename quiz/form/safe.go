@@ -29,7 +29,11 @@ func FileName(id string) string {
 		return name
 	}
 	sum := sha256.Sum256([]byte(id))
-	return strings.TrimPrefix(trimmed+"-"+hex.EncodeToString(sum[:4]), "-")
+	name = strings.TrimPrefix(trimmed+"-"+hex.EncodeToString(sum[:4]), "-")
+	if reserved(name) {
+		return "id-" + name
+	}
+	return name
 }
 
 // reserved says whether Windows keeps the name for a device, with or without

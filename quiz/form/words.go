@@ -29,11 +29,11 @@ func notationOf(word string) (orient.Notation, bool) {
 }
 
 // nearest is the known word that s was probably meant to be, or "": at most
-// two letters away, and less than half of the word.
+// two letters away, and no more than half of the word.
 func nearest(s string, known []string) string {
 	best, least := "", 3
 	for _, k := range known {
-		if d := edits(s, k); d < least && 2*d < len(k) {
+		if d := edits(s, k); d < least && 2*d <= len(k) {
 			best, least = k, d
 		}
 	}
