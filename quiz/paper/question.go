@@ -95,7 +95,7 @@ func figureWidth(f item.Figure) float64 {
 	case item.NetFigure:
 		return 250
 	case item.TableFigure:
-		return 270
+		return min(300, 105*float64(max(len(f.Head), 1)))
 	}
 	return 0
 }

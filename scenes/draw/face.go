@@ -17,6 +17,8 @@ type face struct {
 	ppem fixed.Int26_6 // at which one font unit is one pixel
 	em   float64       // length of an em in 1/64 font units
 	buf  sfnt.Buffer
+
+	kerns map[uint32]float64 // by the two signs, in em
 }
 
 // glyph is a sign in em: its outline, y down from the baseline, and how far it
@@ -34,8 +36,8 @@ type faces struct {
 	mu       sync.Mutex
 	reading  [2]*face
 	fallback *face
+	plain    [2][128]*glyph // the signs of ASCII in each weight
 	glyphs   map[glyphKey]*glyph
-	kerns    map[kernKey]float64
 }
 
 type glyphKey struct {
@@ -43,12 +45,7 @@ type glyphKey struct {
 	sign rune
 }
 
-type kernKey struct {
-	face *face
-	a, b sfnt.GlyphIndex
-}
-
-var shared = faces{glyphs: map[glyphKey]*glyph{}, kerns: map[kernKey]float64{}}
+var shared = faces{glyphs: map[glyphKey]*glyph{}}
 
 func parse(ttf []byte) *face {
 	f, err := sfnt.Parse(ttf)
@@ -56,7 +53,7 @@ func parse(ttf []byte) *face {
 		panic("draw: an embedded font is broken: " + err.Error())
 	}
 	u := f.UnitsPerEm()
-	return &face{font: f, ppem: fixed.I(int(u)), em: 64 * float64(u)}
+	return &face{font: f, ppem: fixed.I(int(u)), em: 64 * float64(u), kerns: map[uint32]float64{}}
 }
 
 // face returns the reading face of a weight.
@@ -70,10 +67,20 @@ func (s *faces) face(f Font) *face {
 // glyph returns a sign, from the fallback face where the reading face lacks
 // it. A sign that neither has is the box of the reading face.
 func (s *faces) glyph(f Font, r rune) *glyph {
-	k := glyphKey{f, r}
-	if g := s.glyphs[k]; g != nil {
-		return g
+	if r >= 0 && int(r) < len(s.plain[f]) {
+		if s.plain[f][r] == nil {
+			s.plain[f][r] = s.find(f, r)
+		}
+		return s.plain[f][r]
 	}
+	k := glyphKey{f, r}
+	if s.glyphs[k] == nil {
+		s.glyphs[k] = s.find(f, r)
+	}
+	return s.glyphs[k]
+}
+
+func (s *faces) find(f Font, r rune) *glyph {
 	fc := s.face(f)
 	i := fc.index(r)
 	if i == 0 {
@@ -84,9 +91,7 @@ func (s *faces) glyph(f Font, r rune) *glyph {
 			fc, i = s.fallback, j
 		}
 	}
-	g := fc.load(i)
-	s.glyphs[k] = g
-	return g
+	return fc.load(i)
 }
 
 // kern is the extra space between two signs, in em, mostly 0 or below.
@@ -94,14 +99,14 @@ func (s *faces) kern(a, b *glyph) float64 {
 	if a == nil || a.face != b.face {
 		return 0
 	}
-	k := kernKey{a.face, a.index, b.index}
-	d, ok := s.kerns[k]
+	k := uint32(a.index)<<16 | uint32(b.index)
+	d, ok := a.face.kerns[k]
 	if !ok {
 		v, err := a.face.font.Kern(&a.face.buf, a.index, b.index, a.face.ppem, font.HintingNone)
 		if err == nil {
 			d = float64(v) / a.face.em
 		}
-		s.kerns[k] = d
+		a.face.kerns[k] = d
 	}
 	return d
 }

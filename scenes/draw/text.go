@@ -18,14 +18,19 @@ func Measure(f Font, size float64, s string, track float64) float64 {
 }
 
 func (s *faces) width(f Font, text string, track float64) float64 {
-	w := 0.0
-	var last *glyph
+	w, _ := s.extend(f, 0, nil, text, track)
+	return w
+}
+
+// extend is the width of a line that has come to w and its last sign, with a
+// text added to it; and the last sign then.
+func (s *faces) extend(f Font, w float64, last *glyph, text string, track float64) (float64, *glyph) {
 	for _, r := range text {
 		g := s.glyph(f, r)
 		w += s.kern(last, g) + g.advance + track
 		last = g
 	}
-	return w
+	return w, last
 }
 
 // Ascent is the height of capitals and of the tallest letters above the
@@ -77,14 +82,17 @@ func Wrap(f Font, size, width float64, s string) []string {
 const roundOff = 1e-9
 
 func (s *faces) wrap(lines []string, f Font, width float64, para string) []string {
-	line := ""
+	line, w := "", 0.0
+	var last *glyph
 	for _, word := range strings.Fields(para) {
-		longer := word
-		if line != "" {
-			longer = line + " " + word
+		space := " "
+		if line == "" {
+			space = ""
 		}
-		if s.width(f, longer, 0) <= width {
-			line = longer
+		longer, end := s.extend(f, w, last, space, 0)
+		longer, end = s.extend(f, longer, end, word, 0)
+		if longer <= width {
+			line, w, last = line+space+word, longer, end
 			continue
 		}
 		if line != "" {
@@ -95,6 +103,7 @@ func (s *faces) wrap(lines []string, f Font, width float64, para string) []strin
 			lines, word = append(lines, word[:n]), word[n:]
 		}
 		line = word
+		w, last = s.extend(f, 0, nil, word, 0)
 	}
 	return append(lines, line)
 }

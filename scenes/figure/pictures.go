@@ -21,6 +21,7 @@ func dialPicture(l *draw.List, th *theme.Theme, needle, ring orient.Angle) {
 	Case(&body, th)
 	l.Append(&body, draw.Turned(c, k, forwardUp).After(draw.Affine{A: 1, D: 1, E: -DialCentre.X, F: -DialCentre.Y}))
 	Dial(&disc, th)
+	finer(&disc)
 	l.Append(&disc, draw.Turned(c, k, forwardUp+ring.Radians()))
 	l.Stroke(draw.Circle(c.X, c.Y, k*(DialRadius-.02)), draw.Stroke{Width: k * .035, Color: th.DialInk})
 	NeedleShadow(&pointer, th)
@@ -29,6 +30,17 @@ func dialPicture(l *draw.List, th *theme.Theme, needle, ring orient.Angle) {
 	Needle(&pointer, th, false)
 	l.Append(&pointer, draw.Turned(c, k, forwardUp+needle.Radians()))
 	forwardArrow(l, th, draw.Point{X: c.X, Y: c.Y - k*3.93}, k)
+}
+
+// finer thins the finest graduations: on a whole dial they stand closer than
+// under a magnifier.
+func finer(disc *draw.List) {
+	const fine, thin = .03, .64
+	for i := range disc.Lines {
+		if s := &disc.Lines[i].Style; s.Width < fine {
+			s.Width *= thin
+		}
+	}
 }
 
 // forwardArrow is a small arrow whose foot stands at p, with its word.

@@ -62,6 +62,7 @@ func New(o Options) *Document {
 		o.Made = time.Date(2000, 1, 1, 0, 0, 0, 0, time.UTC)
 	}
 	f.SetCatalogSort(true)
+	f.SetCompression(false) // see squeeze
 	f.SetCreationDate(o.Made)
 	f.SetModificationDate(o.Made)
 	f.SetAutoPageBreak(false, 0)

@@ -90,6 +90,16 @@ func (f *file) set(n int, format string, a ...any) {
 	f.objects[n] = fmt.Appendf(nil, format+"\n", a...)
 }
 
+// stream is what lies between stream and endstream in an object.
+func (f *file) stream(n int) ([]byte, error) {
+	_, body, found := bytes.Cut(f.objects[n], []byte("stream\n"))
+	end := bytes.LastIndex(body, []byte("\nendstream"))
+	if !found || end < 0 {
+		return nil, fmt.Errorf("pdf: object %d is no stream", n)
+	}
+	return body[:end], nil
+}
+
 // extend puts entries at the end of the dictionary that an object begins with
 // and consists of.
 func (f *file) extend(n int, entries string) error {

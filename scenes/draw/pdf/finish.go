@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"bytes"
+	"compress/zlib"
 	"crypto/sha256"
 	"encoding/hex"
 	"fmt"
@@ -28,6 +29,9 @@ func (d *Document) finish(raw []byte) ([]byte, error) {
 	d.write(f, d.root, tree)
 	f.set(tree, "<</Type /StructTreeRoot /K [%d 0 R] /ParentTree %d 0 R /ParentTreeNextKey %d>>", d.root.object, parents, len(d.pages))
 	f.set(parents, "<</Nums [%s]>>", d.owners())
+	if err := d.squeeze(f); err != nil {
+		return nil, err
+	}
 	for i := range d.pages {
 		if err := f.extend(pageObject(i), fmt.Sprintf("/StructParents %d /Tabs /S", i)); err != nil {
 			return nil, err
@@ -40,6 +44,33 @@ func (d *Document) finish(raw []byte) ([]byte, error) {
 	}
 	d.nameFonts(f)
 	return f.bytes(), nil
+}
+
+// squeeze compresses the contents of the pages, all with one compressor: the
+// library makes one for each, which costs more than the rest of the page.
+func (d *Document) squeeze(f *file) error {
+	var packed bytes.Buffer
+	z, err := zlib.NewWriterLevel(&packed, zlib.BestSpeed)
+	if err != nil {
+		return err
+	}
+	for i := range d.pages {
+		n := pageObject(i) + 1
+		content, err := f.stream(n)
+		if err != nil {
+			return err
+		}
+		packed.Reset()
+		z.Reset(&packed)
+		if _, err := z.Write(content); err != nil {
+			return err
+		}
+		if err := z.Close(); err != nil {
+			return err
+		}
+		f.set(n, "<</Filter /FlateDecode /Length %d>>\nstream\n%s\nendstream", packed.Len(), packed.Bytes())
+	}
+	return nil
 }
 
 // pageObject is the number of the object of page i, counted from 0: the library
