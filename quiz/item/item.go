@@ -54,7 +54,9 @@ type Item interface {
 	// Mark marks an answer as it was typed.
 	Mark(answer string, e Evidence) Mark
 	// Near says that an answer right for the other item, of the same kind,
-	// would be right, or nearly so, for this one too.
+	// would be right, or nearly so, for this one too. Where a kind has few
+	// answers, such as a choice, it says that both ask much the same: the
+	// right answer and the numbers of the question agree.
 	Near(other Item) bool
 	// Difficulty is in [0, 1]: the stated measure by which parallel forms are
 	// made equal (for a plane, how gentle it is; for a reading, how many

@@ -70,7 +70,8 @@ func (p planar) of(entry orient.Entry, e Evidence) quiz.Case {
 func (p planar) unread(answer string, err error, e Evidence) Mark {
 	m := refused(err)
 	m.Said = "This could not be read. " + explained(err)
-	if f, ok := mistake.OfRefused(answer, err, p.of(orient.Entry{Notation: p.notation}, e).Evidence()); ok {
+	f, ok := mistake.OfRefused(answer, err, p.of(orient.Entry{Notation: p.notation}, e).Evidence())
+	if reckoned := len(p.slips) > 0; ok && !(reckoned && f.Kind == mistake.PercentScale) { // no arc was read
 		m.Mistakes = []mistake.Finding{f}
 		m.Said += " " + f.Said
 	}
@@ -98,6 +99,8 @@ func sentence(s string) string {
 func part(v quiz.Verdict) string {
 	strike := v.StrikeRight && v.SideRight && v.EndRight
 	switch {
+	case !v.StrikeAsked && !v.DipRight:
+		return "The dip is not right."
 	case strike && v.DipRight:
 		return "Strike and dip are right, but not which side of the bed is up."
 	case strike:

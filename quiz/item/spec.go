@@ -93,11 +93,11 @@ func (s Spec) planeBetween(r *rand.Rand, low, high int) (orient.Plane, error) {
 // azimuth draws a whole azimuth in [0, 360), one time in six within 12° of
 // north, where numbers wrap.
 func azimuth(r *rand.Rand) int {
-	any, north := r.IntN(360), r.IntN(25)-12
+	even, north := r.IntN(360), r.IntN(25)-12
 	if r.IntN(6) == 0 {
 		return (north + 360) % 360
 	}
-	return any
+	return even
 }
 
 // signed draws a whole number from low to high with either sign.
