@@ -40,27 +40,39 @@ func ReadRoster(from io.Reader) ([]Student, error) {
 	r.csv.FieldsPerRecord = -1
 	r.csv.ReuseRecord = true
 	err = r.run()
-	if in.over {
-		return nil, wrong(ErrRoster, "it is longer than %d MB; a roster has a short line for each student", LargestRoster>>20)
+	if in.over != nil {
+		return nil, in.over
 	}
 	return r.students, err
 }
 
-// counted reads no more than what is left.
+// counted reads no more than what is left, and no line without an end.
 type counted struct {
 	from io.Reader
 	left int
-	over bool
+	line int // bytes of the line so far
+	over error
 }
+
+// longestRow bounds a line of a roster, in bytes.
+const longestRow = 64 << 10
 
 // Read reads and counts.
 func (c *counted) Read(p []byte) (int, error) {
-	if c.left <= 0 {
-		c.over = true
+	switch {
+	case c.left <= 0:
+		c.over = wrong(ErrRoster, "it is longer than %d MB; a roster has a short line for each student", LargestRoster>>20)
+		return 0, io.EOF
+	case c.line > longestRow:
+		c.over = wrong(ErrRoster, "a line is longer than %d KB; a roster has a short line for each student", longestRow>>10)
 		return 0, io.EOF
 	}
 	n, err := c.from.Read(p[:min(len(p), c.left)])
 	c.left -= n
+	c.line += n
+	if i := bytes.LastIndexByte(p[:n], '\n'); i >= 0 {
+		c.line = n - i - 1
+	}
 	return n, err
 }
 
