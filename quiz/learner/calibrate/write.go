@@ -50,39 +50,49 @@ func shareOr(share float64, ok bool) string {
 func (t Table) writeAlike(b *bytes.Buffer) {
 	b.WriteString("\nWhat the items do not tell apart, as a share of the wrong answers that the mistake\n" +
 		"leads to; less than one in ten is left out\n")
-	lines := 0
 	for i := 0; i < len(t.Alike); {
+		if i == 0 || !t.together(i-1, i) {
+			fmt.Fprintf(b, "  %s\n", t.Alike[i].heading())
+		}
 		n := t.same(i)
-		t.writePair(b, t.Alike[i:n])
-		i, lines = n, lines+1
+		fmt.Fprintf(b, "    %-26s like %s\n", t.Alike[i].Made, rivals(t.Alike[i:n]))
+		i = n
 	}
-	if lines == 0 {
+	if len(t.Alike) == 0 {
 		b.WriteString("  nothing\n")
 	}
 }
 
-// same is the end of the run, from i on, of rows of one item and mistake.
-func (t Table) same(i int) int {
-	first := t.Alike[i]
-	for i++; i < len(t.Alike); i++ {
-		if a := t.Alike[i]; a.Part != first.Part || a.Bare != first.Bare || a.Made != first.Made {
-			break
-		}
-	}
-	return i
+// together says that two rows stand under one heading.
+func (t Table) together(i, j int) bool {
+	return t.Alike[i].Part == t.Alike[j].Part && t.Alike[i].Bare == t.Alike[j].Bare
 }
 
-// writePair writes what one mistake in one item is like.
-func (t Table) writePair(b *bytes.Buffer, rows []Alike) {
-	rivals := make([]string, len(rows))
+// same is the end of the run, from i on, of rows of one item and mistake.
+func (t Table) same(i int) int {
+	n := i + 1
+	for n < len(t.Alike) && t.together(i, n) && t.Alike[n].Made == t.Alike[i].Made {
+		n++
+	}
+	return n
+}
+
+// heading names the item, and what the mistakes are judged by.
+func (a Alike) heading() string {
+	by := "with the readings of its recording"
+	if a.Bare {
+		by = "by the answer alone, as on paper"
+	}
+	return fmt.Sprintf("%d %s, %s", a.Part+1, a.Item, by)
+}
+
+// rivals are what a mistake is like.
+func rivals(rows []Alike) string {
+	all := make([]string, len(rows))
 	for i, r := range rows {
-		rivals[i] = fmt.Sprintf("%s (%s)", r.rival(), percent(r.Share))
+		all[i] = fmt.Sprintf("%s (%s)", r.rival(), percent(r.Share))
 	}
-	how := "also with the readings"
-	if rows[0].Bare {
-		how = "by the answer alone"
-	}
-	fmt.Fprintf(b, "  %d %s, %s: %s is like %s\n", rows[0].Part+1, rows[0].Item, how, rows[0].Made, strings.Join(rivals, ", "))
+	return strings.Join(all, ", ")
 }
 
 func (a Alike) rival() string {
