@@ -91,13 +91,14 @@ const (
 // Ask is what is asked for.
 type Ask struct {
 	Kind      AskKind
-	Label     string   // "azimuth", "dip"
-	Unit      string   // "°", "%", or ""
-	Choices   []string // for AskChoice, in the order shown
-	Wraps     bool     // for AskNumber: 0 and 360 are the same
-	Tolerance float64  // for AskNumber: absolute, in the unit
-	Value     float64  // for AskNumber: the right number, for packages that mark by themselves
-	Right     int      // for AskChoice: index of the right choice, likewise
+	Label     string          // "azimuth", "dip"
+	Unit      string          // "°", "%", or ""
+	Choices   []string        // for AskChoice, in the order shown
+	Notation  orient.Notation // for AskPlane: how a form that could be two is read
+	Wraps     bool            // for AskNumber: 0 and 360 are the same
+	Tolerance float64         // for AskNumber: absolute, in the unit
+	Value     float64         // for AskNumber: the right number, for packages that mark by themselves
+	Right     int             // for AskChoice: index of the right choice, likewise
 }
 
 // Mark is how an answer was marked.

@@ -105,9 +105,9 @@ func (it endItem) Alt() string {
 	if !it.drawn {
 		return ""
 	}
-	side := "right"
-	if it.ends[0] == "Q" {
-		side = "left"
+	side := "left"
+	if it.ends[0] == "Q" { // the line from P to Q runs to the right-hand end
+		side = "right"
 	}
 	return "A map, north up, with a strike line that ends in P and Q. A short tick at its middle shows the side to which the bed dips: seen along the line from P to Q it stands on the " + side + "."
 }

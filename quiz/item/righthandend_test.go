@@ -1,6 +1,7 @@
 package item
 
 import (
+	"strings"
 	"testing"
 
 	"cuesta/quiz/mistake"
@@ -35,6 +36,29 @@ func TestTheSideIsPlain(t *testing.T) {
 		dd := it.(endItem).plane.DipDirection()
 		if off := dd.From(eighth(dd)).Abs(); off > deg(18)+1e-9 {
 			t.Errorf("got %v off the point of the compass, want at most 18°", off.Degrees())
+		}
+		return true
+	}})
+}
+
+// Looking from P to Q the tick stands where the alternative text says: it lies
+// on the right of a line that runs to the right-hand end.
+func TestTheTickIsToldOnItsSide(t *testing.T) {
+	seen(t, rightHandEnd{}, Spec{}, 300, map[string]func(Item) bool{"drawn": func(it Item) bool {
+		f, ok := it.Figure().(MapFigure)
+		if !ok {
+			return false
+		}
+		toQ := f.Plane.Strike
+		if f.Ends[1] == "Q" {
+			toQ = toQ.Opposite()
+		}
+		want := "stands on the left"
+		if f.Plane.DipDirection().From(toQ) > 0 {
+			want = "stands on the right"
+		}
+		if got := it.Alt(); !strings.Contains(got, want) {
+			t.Errorf("%+v: got %q, want %q", f, got, want)
 		}
 		return true
 	}})
