@@ -94,7 +94,7 @@ type Ask struct {
 	Label     string          // "azimuth", "dip"
 	Unit      string          // "°", "%", or ""
 	Choices   []string        // for AskChoice, in the order shown
-	Notation  orient.Notation // for AskPlane: how a form that could be two is read
+	Notation  orient.Notation // for AskPlane and AskSymbol: how a form that could be two is read
 	Wraps     bool            // for AskNumber: 0 and 360 are the same
 	Tolerance float64         // for AskNumber: absolute, in the unit
 	Value     float64         // for AskNumber: the right number, for packages that mark by themselves

@@ -26,7 +26,9 @@ type planeSlip struct {
 }
 
 // Ask is what is asked for.
-func (p planar) Ask() Ask { return Ask{Kind: AskPlane, Label: notationNames[p.notation], Notation: p.notation} }
+func (p planar) Ask() Ask {
+	return Ask{Kind: AskPlane, Label: notationNames[p.notation], Notation: p.notation}
+}
 
 // Key is the right plane in the notation of the course.
 func (p planar) Key() string { return orient.Format(p.truth, p.notation) }

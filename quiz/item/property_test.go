@@ -153,7 +153,7 @@ func TestAskAgreesWithTheKey(t *testing.T) {
 		case AskChoice:
 			askChoices(t, it, a)
 		case AskPlane, AskSymbol:
-			if _, err := orient.Parse(it.Key(), it.(interface{ course() orient.Notation }).course()); err != nil || a.Label == "" {
+			if _, err := orient.Parse(it.Key(), a.Notation); err != nil || a.Label == "" {
 				t.Errorf("got %v, want a key that reads as a plane", err)
 			}
 		case AskLine:
@@ -161,8 +161,6 @@ func TestAskAgreesWithTheKey(t *testing.T) {
 		}
 	})
 }
-
-func (p planar) course() orient.Notation { return p.notation }
 
 // askEdges holds the tolerance to both of its edges.
 func askEdges(t *testing.T, it Item, a Ask) {
