@@ -111,6 +111,7 @@ func commands(e env) []*cobra.Command {
 		demoClassCommand(e),
 		takeCommand(e),
 		printCommand(e),
+		exportCommand(e),
 	}
 }
 

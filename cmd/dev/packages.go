@@ -19,8 +19,9 @@ var windowPackages = []string{
 	"libgl1-mesa-dri",
 }
 
-// testPackages adds a display in memory.
-var testPackages = append(append([]string(nil), windowPackages...), "xvfb", "xauth")
+// testPackages adds a display in memory, and a PDF reader that is no kin of the
+// library that writes the sheets.
+var testPackages = append(append([]string(nil), windowPackages...), "xvfb", "xauth", "poppler-utils", "libxml2-utils")
 
 // setUp installs those of the packages that the system lacks.
 func setUp(packages []string) error {
