@@ -146,7 +146,7 @@ func (p *printer) write(forms []form.Form) error {
 			return err
 		}
 	}
-	_, err := fmt.Fprintf(p.out, "%d forms in %s; the answer key and a marking sheet in %s, to be kept apart.\n",
-		len(forms), filepath.Join(p.folder, sheets[0].name), filepath.Join(p.folder, keyFolder))
+	_, err := fmt.Fprintf(p.out, "%s in %s; the answer key and a marking sheet in %s, to be kept apart.\n",
+		counted(len(forms), "form"), filepath.Join(p.folder, sheets[0].name), filepath.Join(p.folder, keyFolder))
 	return err
 }

@@ -52,7 +52,7 @@ func deal(t testing.TB, roster []form.Student) []form.Form {
 var tarnFell = []form.Student{
 	{ID: "tf-01", Name: "Ailbe Thornwick", ExtraTime: 1},
 	{ID: "tf-02", Name: `=Íñigo "Õ" Ståhlbäck-Łużycki (née Ostby) of the far end of the class list`, ExtraTime: 1.5},
-	{ID: "tf-03", Name: "名前 \U0001F9ED ‏שם", ExtraTime: 1},
+	{ID: "tf-03", Name: "名前 \U0001F9ED \u200Fשם", ExtraTime: 1},
 }
 
 func mustSet(t testing.TB, set func([]form.Form, Sheet) ([]byte, error), forms []form.Form, s Sheet) []byte {
