@@ -3,6 +3,7 @@ package spoken
 import (
 	"strconv"
 	"strings"
+	"unicode/utf8"
 )
 
 // isSign says whether r is a plus, a hyphen, or one of the dashes that stand
@@ -28,14 +29,11 @@ func number(text string, units ...string) (x float64, ok bool) {
 		}
 	}
 	sign := 1.0
-	for i, r := range text {
-		if i == 0 && isSign(r) {
-			if isMinus(r) {
-				sign = -1
-			}
-			text = strings.TrimSpace(text[len(string(r)):])
+	if r, size := utf8.DecodeRuneInString(text); isSign(r) {
+		if isMinus(r) {
+			sign = -1
 		}
-		break
+		text = strings.TrimSpace(text[size:])
 	}
 	if !plainDecimal(text) {
 		return 0, false
