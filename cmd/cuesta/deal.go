@@ -191,12 +191,8 @@ func fileIn(path string, fill func(io.Writer) error) error {
 
 // tell says what was dealt and what to do next.
 func (d *dealer) tell(dealing form.Dealing) error {
-	for _, s := range dealing.Shared {
-		class := ""
-		if s.Class != "" {
-			class = " of class " + s.Class
-		}
-		fmt.Fprintf(d.err, "item %d has fewer answers than there are students%s: %d of them share theirs with another one\n", s.Item, class, s.Students)
+	for _, remark := range sharing(dealing) {
+		fmt.Fprintln(d.err, remark)
 	}
 	if dealing.Spread > form.MostSpread {
 		fmt.Fprintf(d.err, "the forms differ by %.2f in difficulty, where at most %.2f is aimed at; more items, or a narrower range of dips, would bring them closer\n", dealing.Spread, form.MostSpread)
@@ -207,6 +203,28 @@ func (d *dealer) tell(dealing form.Dealing) error {
 		len(dealing.Forms), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
 		filepath.Join(d.folder, form.FileName(dealing.Forms[0].Student.ID)+form.FormEnding))
 	return err
+}
+
+// sharing says, item by item, how many students share an answer.
+func sharing(dealing form.Dealing) []string {
+	students, classes := map[int]int{}, map[int]int{}
+	for _, s := range dealing.Shared {
+		students[s.Item] += s.Students
+		classes[s.Item]++
+	}
+	var remarks []string
+	for i := 1; i <= len(dealing.Forms[0].Items); i++ {
+		if students[i] == 0 {
+			continue
+		}
+		where := "there are students"
+		if classes[i] > 1 {
+			where = fmt.Sprintf("%d classes have students", classes[i])
+		}
+		remarks = append(remarks, fmt.Sprintf("item %d (%s) has fewer answers than %s: %d of %d share theirs with another one",
+			i, dealing.Forms[0].Part(i-1).Kind, where, students[i], len(dealing.Forms)))
+	}
+	return remarks
 }
 
 // showFrom is the number of steps from which progress is shown.
