@@ -11,7 +11,7 @@ import (
 )
 
 // mostMarks is how many readings a figure shows; of more it shows every nth.
-const mostMarks = 2000
+const mostMarks = 1000
 
 // thinned returns every nth plane, so that no more than mostMarks are left,
 // and n.
@@ -31,7 +31,7 @@ func thinnedWords(n int) string {
 	if n == 1 {
 		return ""
 	}
-	return fmt.Sprintf(" Of so many readings every %dth is drawn.", n)
+	return fmt.Sprintf(" Of so many readings one in %d is drawn.", n)
 }
 
 // errorPlot maps dips and strike errors to the figure.

@@ -140,8 +140,7 @@ func (s sheet) difficulty(v grade.Stat, x, y, w float64) {
 
 func (s sheet) biserial(v grade.Stat, x, y, w float64) {
 	if !v.Defined() {
-		s.tick(x+w+12, y, "undefined", draw.AlignLeft)
-		s.tick(x+w/2, y, v.Undefined, draw.AlignCentre)
+		s.tick(x+w/2, y, "undefined", draw.AlignCentre)
 		return
 	}
 	at := x + w*(1+v.Value)/2

@@ -16,7 +16,7 @@ type list struct {
 }
 
 // longestList is how many rows a list of the report has.
-const longestList = 100
+const longestList = 60
 
 // lists are those that have rows.
 func lists(r grade.Report) []list {
