@@ -72,7 +72,7 @@ func choices(words []string, w float64) answer {
 		text, h := prose(c, draw.Regular, sizeText, w-indent-letter, ink)
 		l := line(choiceLetter(i)+" ", draw.Bold, sizeText, draw.AlignLeft, ink)
 		l.Append(text, draw.Affine{A: 1, D: 1, E: letter})
-		list.kids = append(list.kids, node{role: pdf.Bullet, list: l, at: draw.Point{X: indent, Y: y}})
+		list.kids = append(list.kids, bullet(l, draw.Point{X: indent, Y: y}))
 		b := boxed(draw.Rect{W: box, H: box}, .8, nil)
 		b.at = draw.Point{Y: y + 1.2}
 		boxes = append(boxes, b)

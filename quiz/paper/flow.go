@@ -26,6 +26,7 @@ type block struct {
 
 // section is a run of blocks on pages of its own, with its running feet.
 type section struct {
+	name   string // in the outline of the document
 	blocks []block
 	left   string // of the foot
 	middle string
@@ -69,6 +70,9 @@ func (s section) paint(d *pdf.Document, size setting) {
 	d.Open(pdf.Section, "")
 	for i, p := range pages {
 		d.Page()
+		if i == 0 && s.name != "" {
+			d.Bookmark(s.name)
+		}
 		s.foot(d, size, i+1, len(pages))
 		for _, b := range p {
 			for _, n := range b.nodes {
@@ -100,12 +104,17 @@ func (n node) paint(d *pdf.Document, o draw.Point) {
 func (s section) foot(d *pdf.Document, size setting, page, of int) {
 	l := &draw.List{}
 	y := d.Sheet().H - footRise
-	text := func(words string, x float64, a draw.Align, f draw.Font) {
-		l.Text(draw.Text{S: words, At: draw.Point{X: x, Y: y}, Size: sizeSmall, Font: f, Color: ink, Align: a})
-	}
 	rule(l, marginX, y-13, size.column(), .5)
-	text(s.left, marginX, draw.AlignLeft, draw.Bold)
-	text(s.middle, marginX+size.column()/2, draw.AlignCentre, draw.Regular)
-	text(pageOf(page, of), marginX+size.column(), draw.AlignRight, draw.Regular)
+	put := func(t *draw.List, x float64) {
+		l.Append(t, draw.Affine{A: 1, D: 1, E: marginX + x, F: y - t.Texts[0].At.Y})
+	}
+	left := line(s.left, draw.Bold, sizeSmall, draw.AlignLeft, ink)
+	right := line(pageOf(page, of), draw.Regular, sizeSmall, draw.AlignLeft, ink)
+	w := size.column()
+	room := w - left.W - right.W - 40
+	middle := fitted(s.middle, draw.Regular, sizeSmall, room, ink)
+	put(left, 0)
+	put(right, w-right.W)
+	put(middle, max(left.W+20, min((w-middle.W)/2, w-right.W-20-middle.W)))
 	d.Ornament(l, draw.Identity)
 }

@@ -82,7 +82,11 @@ func (s setting) section(q sheetForm) section {
 	if isVersion(q.form.Student) {
 		left += ", " + q.form.Student.ID
 	}
-	out := section{left: left, middle: q.form.Blueprint.Title, blocks: []block{s.head(q)}}
+	name := "Form " + q.form.Code
+	if who := owner(q.form.Student); who != "" {
+		name += ", " + who
+	}
+	out := section{name: name, left: left, middle: q.form.Blueprint.Title, blocks: []block{s.head(q)}}
 	if q.form.Blueprint.Cautions || q.atBench() {
 		out.blocks = append(out.blocks, s.caution())
 	}

@@ -32,13 +32,18 @@ func (s setting) nameLine(st form.Student, y float64) []node {
 		ruled(name.W+4, y+2.5, split-name.W-18, .6),
 	}
 	if !isVersion(st) {
-		l := line(owner(st), draw.Bold, sizeText, draw.AlignLeft, ink)
-		nodes = append(nodes, node{role: pdf.Paragraph, list: l, at: draw.Point{X: name.W + 8, Y: y - sizeText*.95}})
+		l := fitted(owner(st), draw.Bold, sizeText, split-name.W-24, ink)
+		nodes = append(nodes, node{role: pdf.Paragraph, list: l, at: draw.Point{X: name.W + 8, Y: y - l.Texts[0].At.Y}})
 	}
 	date := line("Date ", draw.Regular, sizeText, draw.AlignLeft, ink)
 	return append(nodes,
 		node{role: pdf.Paragraph, list: date, at: draw.Point{X: split, Y: y - sizeText*.95}},
 		ruled(split+date.W+4, y+2.5, w-split-date.W-4, .6))
+}
+
+// bullet is one item of a list.
+func bullet(l *draw.List, at draw.Point) node {
+	return node{role: pdf.Bullet, at: at, kids: []node{{role: pdf.BulletBody, list: l}}}
 }
 
 // caution is the box of cautions.
@@ -54,7 +59,7 @@ func (s setting) caution() block {
 		l := &draw.List{W: w, H: th}
 		l.Text(draw.Text{S: "• ", At: draw.Point{Y: text.Texts[0].At.Y}, Size: sizeText - .5, Color: ink})
 		l.Append(text, draw.Affine{A: 1, D: 1, E: indent})
-		list.kids = append(list.kids, node{role: pdf.Bullet, list: l, at: draw.Point{X: pad, Y: y}})
+		list.kids = append(list.kids, bullet(l, draw.Point{X: pad, Y: y}))
 		y += th + 2
 	}
 	y += pad - 4

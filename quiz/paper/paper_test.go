@@ -200,7 +200,7 @@ func utf16Hex(s string) string {
 // and lists, as another reader sees it.
 func TestStructure(t *testing.T) {
 	tree := poppler(t, "pdfinfo", mustSet(t, Forms, deal(t, tarnFell[:1]), A4), "-struct-text")
-	for _, want := range []string{"Document", "Sect", "H1", "H2", "Figure", "Table", "TR", "TH", "TD", "L (block)", "LI"} {
+	for _, want := range []string{"Document", "Sect", "H1", "H2", "Figure", "Table", "TR", "TH", "TD", "L (block)", "LI", "LBody"} {
 		if !strings.Contains(tree, "  "+want) && !strings.HasPrefix(tree, want) {
 			t.Errorf("the tree has no %s:\n%s", want, tree)
 		}

@@ -62,6 +62,22 @@ func line(text string, f draw.Font, size float64, a draw.Align, c draw.Color) *d
 	return l
 }
 
+// fitted is line, in smaller type where it would be wider than the room, and cut
+// short where even the smallest is too wide.
+func fitted(text string, f draw.Font, size, room float64, c draw.Color) *draw.List {
+	const smallest, step = 7.0, 0.5
+	for size > smallest && draw.Measure(f, size, text, 0) > room {
+		size = max(smallest, size-step)
+	}
+	if signs := []rune(text); draw.Measure(f, size, text, 0) > room {
+		for len(signs) > 0 && draw.Measure(f, size, string(signs)+"…", 0) > room {
+			signs = signs[:len(signs)-1]
+		}
+		text = string(signs) + "…"
+	}
+	return line(text, f, size, draw.AlignLeft, c)
+}
+
 // rule adds a level line.
 func rule(l *draw.List, x, y, w, weight float64) {
 	l.Stroke(draw.Polyline(false, draw.Point{X: x, Y: y}, draw.Point{X: x + w, Y: y}), draw.Stroke{Width: weight, Color: ink})

@@ -39,6 +39,7 @@ type Document struct {
 	f       *fpdf.Fpdf
 	fonts   [3]font
 	content []byte // of the page, not yet handed on
+	marks   []bookmark
 	pages   []page
 	root    *element
 	open    []*element // from the root inwards
@@ -88,6 +89,17 @@ func (d *Document) Page() {
 	d.f.AddPage()
 	d.pages = append(d.pages, page{})
 	d.faded = false
+}
+
+// bookmark is an entry of the outline.
+type bookmark struct {
+	text string
+	page int
+}
+
+// Bookmark lists the page in the outline that readers show beside the text.
+func (d *Document) Bookmark(text string) {
+	d.marks = append(d.marks, bookmark{text, len(d.pages) - 1})
 }
 
 // flush hands the content of the page to the library.

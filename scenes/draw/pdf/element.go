@@ -22,12 +22,13 @@ const (
 	Cell
 	Bullets
 	Bullet
+	BulletBody // what stands in a Bullet
 	Note
 )
 
 var roleNames = [...]string{
 	Whole: "Document", Section: "Sect", Heading1: "H1", Heading2: "H2", Heading3: "H3", Paragraph: "P", Figure: "Figure",
-	Table: "Table", Row: "TR", HeadCell: "TH", SideCell: "TH", Cell: "TD", Bullets: "L", Bullet: "LI", Note: "Note",
+	Table: "Table", Row: "TR", HeadCell: "TH", SideCell: "TH", Cell: "TD", Bullets: "L", Bullet: "LI", BulletBody: "LBody", Note: "Note",
 }
 
 // element is a node of the structure tree.

@@ -42,6 +42,9 @@ func (d *Document) finish(raw []byte) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := d.outline(f); err != nil {
+		return nil, err
+	}
 	d.nameFonts(f)
 	return f.bytes(), nil
 }
@@ -132,7 +135,7 @@ func (d *Document) attributes(e *element) string {
 		return " /A <</O /Table /Scope /Column>>"
 	case SideCell:
 		return " /A <</O /Table /Scope /Row>>"
-	case Whole, Section, Heading1, Heading2, Heading3, Paragraph, Table, Row, Cell, Bullets, Bullet, Note:
+	case Whole, Section, Heading1, Heading2, Heading3, Paragraph, Table, Row, Cell, Bullets, Bullet, BulletBody, Note:
 	}
 	return ""
 }

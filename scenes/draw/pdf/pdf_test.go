@@ -34,6 +34,7 @@ func document(t testing.TB) []byte {
 	d := New(Options{Sheet: A4, Title: "Strike & dip — Übung (1)", Subject: "Test", Lang: "en-GB"})
 	for range 2 {
 		d.Page()
+		d.Bookmark("Strike & dip — Übung")
 		d.Draw(sample(), draw.Affine{A: .2, D: .2, E: 450, F: 20})
 		d.Open(Section, "")
 		d.In(Figure, "A sample of shapes and words", sample(), draw.Affine{A: 1.2, D: 1.2, E: 50, F: 60})
@@ -98,6 +99,9 @@ func TestReadByAnother(t *testing.T) {
 		if !strings.Contains(text, want) {
 			t.Errorf("pdftotext does not find %q:\n%s", want, text)
 		}
+	}
+	if got := bytes.Count(file, []byte("/Title "+textString("Strike & dip — Übung")+" /Parent")); got != 2 {
+		t.Errorf("%d bookmarks, want 2", got)
 	}
 	fonts := reader(t, "pdffonts", file, "FILE")
 	for _, want := range []string{"+AtkinsonHyperlegible-Regular", "+AtkinsonHyperlegible-Bold", "+DejaVuSans"} {
