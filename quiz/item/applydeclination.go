@@ -33,7 +33,7 @@ func (applyDeclination) Deal(s Spec, r *rand.Rand) (Item, error) {
 		return nil, err
 	}
 	d, back := signed(r, 2, 25), r.IntN(2) == 0
-	if place := int(s.field().Declination.Degrees()); r.IntN(3) == 0 && place != 0 {
+	if place := whole(s.field().Declination); r.IntN(3) == 0 && place != 0 {
 		d = place
 	}
 	given := azimuth(r)
