@@ -60,7 +60,7 @@ func TestTheSameSeedGivesTheSameWork(t *testing.T) {
 // What a learner hands in must stand like the work of anyone: its recording
 // read strictly, run again, and ending in the readings and the note.
 func TestRecordingsRunAgain(t *testing.T) {
-	f := slabs(3)
+	f := slabs(2)
 	for _, l := range learner.All() {
 		w := sit(t, l, f, 3)
 		for i, a := range w.Submission.Answers {
@@ -89,7 +89,7 @@ func TestRecordingsRunAgain(t *testing.T) {
 }
 
 func TestACarefulStudentIsRight(t *testing.T) {
-	const n = 400
+	const n = 250
 	w := sit(t, learner.Learner{}, slabs(n), 1)
 	right, turned := 0, 0
 	for _, d := range w.Done {
@@ -158,7 +158,7 @@ func ringOff(e item.Evidence, want float64) float64 {
 }
 
 func TestEachMistakeIsReallyMade(t *testing.T) {
-	const n = 40
+	const n = 20
 	for k := range mistake.Kind(mistake.Kinds) {
 		w := sit(t, learner.Learner{Manner: learner.Mistaken, Mistake: k}, slabs(n), 5)
 		shown := 0
@@ -300,7 +300,7 @@ func TestOddSpecifications(t *testing.T) {
 		{DipMin: orient.Degree, DipMax: 2 * orient.Degree},
 	} {
 		for _, l := range learner.All() {
-			sit(t, l, formOf("measure-slab", 3, s), 1)
+			sit(t, l, formOf("measure-slab", 1, s), 1)
 		}
 	}
 }

@@ -55,13 +55,13 @@ func TestTheShippedQuizIsFair(t *testing.T) {
 	for _, n := range table.Named {
 		recall, _ := n.Recall()
 		precision, _ := n.Precision()
-		if n.Told() && (recall < 0.9 || precision < 0.95) {
-			t.Errorf("%v: found in %.3f, sound in %.3f, want at least 0.90 and 0.95: %+v", n.Kind, recall, precision, n)
+		if n.Told() && (recall < found || precision < sound) {
+			t.Errorf("%v: found in %.3f, sound in %.3f, want at least %.2f and %.2f: %+v", n.Kind, recall, precision, found, sound, n)
 		}
 		if told := n.Kind != mistake.NeedleSticking; n.Told() != told {
 			t.Errorf("%v: can be told %v, want %v: %+v", n.Kind, n.Told(), told, n)
 		}
-		if n.Misnamed*50 > n.Made {
+		if n.Misnamed*40 > n.Made {
 			t.Errorf("%v: %d of %d answers that are like another mistake's are given its name without a doubt", n.Kind, n.Misnamed, n.Made)
 		}
 		if n.Made != n.Right+n.Refused+n.Alike+n.Apart {
@@ -78,7 +78,7 @@ func TestTheShippedQuizIsFair(t *testing.T) {
 // By the answer alone the other end of the strike and the south end of the
 // needle are one and the same: both are the strike + 180°.
 func TestEndsAreAlikeOnPaper(t *testing.T) {
-	table, err := Run(shipped(t), Options{Students: 20, Seed: 2})
+	table, err := Run(shipped(t), Options{Students: 10, Seed: 2})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -97,12 +97,12 @@ func TestEndsAreAlikeOnPaper(t *testing.T) {
 
 func TestTheNumberOfWorkersDoesNotMatter(t *testing.T) {
 	b := shipped(t)
-	one, err := Run(b, Options{Students: 30, Seed: 3, Workers: 1})
+	one, err := Run(b, Options{Students: 8, Seed: 3, Workers: 1})
 	if err != nil {
 		t.Fatal(err)
 	}
 	most := 0
-	four, err := Run(b, Options{Students: 30, Seed: 3, Workers: 4, Progress: func(done, all int) { most = max(most, done*1000/all) }})
+	four, err := Run(b, Options{Students: 8, Seed: 3, Workers: 4, Progress: func(done, all int) { most = max(most, done*1000/all) }})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -128,7 +128,7 @@ func TestOptionsThatMakeNoSense(t *testing.T) {
 }
 
 func TestTheTableIsWritten(t *testing.T) {
-	table, err := Run(shipped(t), Options{Students: 10, Seed: 4})
+	table, err := Run(shipped(t), Options{Students: 3, Seed: 4})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -136,7 +136,7 @@ func TestTheTableIsWritten(t *testing.T) {
 	if err := table.Write(&words); err != nil {
 		t.Fatal(err)
 	}
-	for _, want := range []string{"careful", "needle-sticking", "south-end", "10 simulated students"} {
+	for _, want := range []string{"careful", "needle-sticking", "south-end", "3 simulated students"} {
 		if !strings.Contains(words.String(), want) {
 			t.Errorf("no %q in the table:\n%s", want, words.String())
 		}
