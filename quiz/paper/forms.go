@@ -28,7 +28,7 @@ func sheetFormOf(f form.Form) (sheetForm, error) {
 		return q, fmt.Errorf("form %s: %w", f.Code, err)
 	}
 	for i, it := range items {
-		one := question{number: len(q.questions) + 1, item: it, points: f.Part(i).Points, notation: f.Part(i).Spec.Notation}
+		one := question{number: len(q.questions) + 1, item: it, points: f.Part(i).Points, notation: f.Part(i).Spec.Notation, declined: declined(f.Blueprint)}
 		if it.Kind().OnPaper() || one.atBench() {
 			q.questions = append(q.questions, one)
 		}

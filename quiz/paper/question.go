@@ -16,6 +16,7 @@ type question struct {
 	item     item.Item
 	points   float64
 	notation orient.Notation
+	declined bool // the declination of the place is not zero
 }
 
 func (q question) atBench() bool { _, ok := q.item.(item.AtBench); return ok }
@@ -65,8 +66,12 @@ func (q question) prompt() string {
 	if !q.atBench() {
 		return q.item.Prompt()
 	}
-	return "Measure the slab at your station three times, seating the instrument anew each time. Write down what you read; " +
+	text := "Measure the slab at your station three times, seating the instrument anew each time. Write down what you read; " +
 		"then write the plane that you settle on as " + notationWords[q.notation] + "."
+	if q.declined {
+		text += " Mind the declination given above."
+	}
+	return text
 }
 
 // answer is a part of a question with its height.

@@ -46,13 +46,16 @@ func declination(a orient.Angle) string {
 	return "Declination 0°"
 }
 
+// declined says whether the declination is one that can be set.
+func declined(b form.Blueprint) bool { return math.Abs(b.Field.Declination.Degrees()) >= .05 }
+
 // circumstances are the place, the declination and the time allowed.
 func circumstances(f form.Form) string {
 	b := f.Blueprint
 	s := declination(b.Field.Declination)
 	if b.RingPreset {
 		s += ", set on the dial"
-	} else if math.Abs(b.Field.Declination.Degrees()) >= .05 {
+	} else if declined(b) {
 		s += ", not set on the dial"
 	}
 	if b.Place != "" {

@@ -51,8 +51,12 @@ func DialFigures(th *theme.Theme) []draw.Text {
 }
 
 // letterInk is quieter than the figures, so that the needle stands out above a
-// letter.
+// letter. Where the needle has a colour of its own and contrast comes first, it
+// is not.
 func letterInk(th *theme.Theme) draw.Color {
+	if th.Flat && th.North == th.DialInk {
+		return mix(th.DialInk, th.Well, .55)
+	}
 	if th.Flat {
 		return th.DialInk
 	}
