@@ -25,13 +25,14 @@ func (readArc) Title() string { return "Read the inclination arc" }
 func (readArc) OnPaper() bool { return true }
 
 // Deal draws where the arm stands and which scale is asked for: degrees two
-// times in three. Below 4° and above 86° the two scales run together or out.
+// times in three, else 15 to 95 per cent. Below that the two scales run
+// together, above 86° the percent scale has run out.
 func (readArc) Deal(s Spec, r *rand.Rand) (Item, error) {
 	if err := s.Check(); err != nil {
 		return nil, err
 	}
 	if r.IntN(3) == 0 {
-		return arcInPercent(s, 5*(1+r.IntN(19))), nil
+		return arcInPercent(s, 5*(3+r.IntN(17))), nil
 	}
 	from, to, err := s.dips(4, 86)
 	if err != nil {
@@ -89,7 +90,7 @@ func (it arcItem) Alt() string {
 		return text + outer + "; on the inside it stands beyond 100."
 	}
 	twenty := math.Floor(p/20) * 20
-	return text + outer + fmt.Sprintf("; on the inside about %.1f marks past %.0f.", (p-twenty)/5, twenty)
+	return text + outer + fmt.Sprintf("; on the inside about %v marks past %.0f.", math.Round((p-twenty)*2)/10, twenty)
 }
 
 // Hints help in steps.
