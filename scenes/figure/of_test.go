@@ -122,7 +122,7 @@ func TestSymbols(t *testing.T) {
 		lines  int // strokes
 		number string
 	}{
-		{plane(35, 30), 2, "30"}, {plane(270, 7), 2, "07"}, {plane(180, 90), 2, ""}, {plane(0, 0), 3, ""},
+		{plane(35, 30), 2, "30"}, {plane(270, 7), 2, "7"}, {plane(180, 90), 2, ""}, {plane(0, 0), 3, ""},
 		{orient.Plane{Strike: orient.AzimuthOf(deg(250)), Dip: deg(62), Overturned: true}, 2, "62"},
 	} {
 		l := &draw.List{}

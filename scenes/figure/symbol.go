@@ -98,20 +98,11 @@ func (s symbol) overturned() {
 // number sets the dip beyond the tick, clear of it whatever way the tick
 // points.
 func (s symbol) number() {
-	text := padTwo(s.plane.Dip)
+	text := strconv.Itoa(int(math.Round(s.plane.Dip.Degrees())))
 	size := symbolNumber * s.length
 	w := draw.Measure(draw.Bold, size, text, 0)
 	a := s.plane.Strike.Angle()
 	out := (math.Abs(a.Cos())*w + math.Abs(a.Sin())*2*halfDigit*size) / 2
 	c := s.at(0, symbolTick+.06+out/s.length)
 	s.l.Text(label(text, c, size, 0, draw.Bold, s.th.Ink))
-}
-
-// padTwo is a dip in whole degrees, two digits.
-func padTwo(d orient.Angle) string {
-	n := strconv.Itoa(int(math.Round(d.Degrees())))
-	if len(n) < 2 {
-		n = "0" + n
-	}
-	return n
 }
