@@ -1,6 +1,7 @@
 package learner
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -56,7 +57,9 @@ func (d *desk) misnumber(n int, declination orient.Angle, notation orient.Notati
 	case mistake.DeclinationTwice:
 		n += whole(declination) + 360
 	case mistake.DigitsSwapped:
-		return exchanged(n % 360)
+		if notation != orient.Quadrant { // which has digits of its own
+			return exchanged(n % 360)
+		}
 	case mistake.OtherEnd, mistake.WrongLetters, mistake.DeclinationNotSet, mistake.DeclinationWrongSign,
 		mistake.DeclinationMisset, mistake.LevelNotCentred, mistake.NeedleMoving, mistake.NeedleRubbing,
 		mistake.NeedleLocked, mistake.NeedleSticking, mistake.EdgeNotDownDip, mistake.BodyLeaning,
@@ -85,5 +88,17 @@ func (d *desk) bearing(n, dip int, falls orient.Azimuth) string {
 	if z.Degrees() > 90 && z.Degrees() <= 270 {
 		z = z.Opposite()
 	}
-	return fmt.Sprintf("%s %02d%s", z.Quadrant(), dip, falls.Letters())
+	text := d.turned(z.Quadrant()) + fmt.Sprintf(" %02d%s", dip, falls.Letters())
+	if _, err := orient.Parse(text, orient.Quadrant); errors.Is(err, orient.ErrLetters) && !d.makes(mistake.LettersContradict) {
+		d.made = append(d.made, mistake.LettersContradict) // it comes of the wrong number
+	}
+	return text
+}
+
+// turned exchanges the digits of a quadrant bearing, of who does.
+func (d *desk) turned(bearing string) string {
+	if !d.makes(mistake.DigitsSwapped) || len(bearing) != 4 {
+		return bearing
+	}
+	return bearing[:1] + bearing[2:3] + bearing[1:2] + bearing[3:]
 }

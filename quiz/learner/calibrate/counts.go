@@ -169,7 +169,7 @@ func (a answer) apart(readings bool) (bool, []mistake.Kind) {
 		return !a.mark.Refused && ok && len(rivals) == 0, rivals
 	}
 	if a.mark.Refused {
-		return shownRefused(a.Mistake), nil
+		return shownRefused(a.Mistake, a.part.Spec.Notation), nil
 	}
 	s, t := b.Setup(), a.part.Spec.Tolerance
 	if t == (quiz.Tolerance{}) {
@@ -186,10 +186,19 @@ func (a answer) apart(readings bool) (bool, []mistake.Kind) {
 	}.Evidence().Apart(a.Mistake)
 }
 
-// shownRefused are the mistakes that can be told in an answer that is no
-// plane; any other leaves a number that cannot be read, and is said to.
-func shownRefused(k mistake.Kind) bool {
-	return k == mistake.PercentScale || k == mistake.StrikeDipSwapped || k == mistake.LettersContradict
+// shownRefused says whether the mistake can be told in an answer that is no
+// plane; any other leaves a number that cannot be read, and is said to. A pole
+// holds the dip as its complement, where a percentage or a strike cannot stand.
+func shownRefused(k mistake.Kind, n orient.Notation) bool {
+	switch k {
+	case mistake.LettersContradict:
+		return true
+	case mistake.PercentScale:
+		return n != orient.PoleNotation
+	case mistake.StrikeDipSwapped:
+		return n == orient.AzimuthDip || n == orient.DirectionDip
+	}
+	return false
 }
 
 // add adds the counts of another worker.
