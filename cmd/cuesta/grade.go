@@ -23,6 +23,7 @@ type grader struct {
 	env
 	roster    string
 	blueprint string
+	key       string
 	out       string
 	report    string
 	json      bool
@@ -53,6 +54,7 @@ func gradeCommand(e env) *cobra.Command {
 	f := cmd.Flags()
 	f.StringVar(&g.roster, "roster", "", "the class (CSV), to list who is missing or a stranger")
 	f.StringVar(&g.blueprint, "blueprint", "", "mark by this blueprint (TOML) instead of that of the forms")
+	f.StringVar(&g.key, "key", "", "the key that cuesta deal left (key.json), to find forms that were changed")
 	f.StringVar(&g.out, "out", "", "write the grades (CSV) to this file")
 	f.StringVar(&g.report, "report", "", "write grades, feedback and class report to this folder")
 	f.BoolVar(&g.json, "json", false, "one JSON object a line: each student, then the class")
@@ -86,12 +88,20 @@ func (g *grader) run(files []string) error {
 		}
 		changed = &b
 	}
+	class := grade.NewClass(roster)
+	if g.key != "" {
+		k, err := readFile(g.env, g.key, form.DecodeKey)
+		if err != nil {
+			return err
+		}
+		class.HoldTo(k)
+	}
 	if g.out != "" {
 		if err := writable(g.out, g.force); err != nil {
 			return err
 		}
 	}
-	return g.grade(sources, roster, changed)
+	return g.grade(sources, class, changed)
 }
 
 // submissions are the files named, and those in the folders named by their
@@ -155,7 +165,7 @@ func inFolder(dir string) ([]string, error) {
 }
 
 // grade marks all sources and writes what is asked for.
-func (g *grader) grade(sources []grade.Source, roster []form.Student, changed *form.Blueprint) (err error) {
+func (g *grader) grade(sources []grade.Source, class *grade.Class, changed *form.Blueprint) (err error) {
 	var dir *folder
 	if g.report != "" {
 		if dir, err = newFolder(g.report, g.force); err != nil {
@@ -167,7 +177,7 @@ func (g *grader) grade(sources []grade.Source, roster []form.Student, changed *f
 			}
 		}()
 	}
-	class, n, tell := grade.NewClass(roster), 0, progress(g.err, "marked")
+	n, tell := 0, progress(g.err, "marked")
 	err = grade.Many(sources, changed, func(o grade.Outcome) error {
 		n++
 		tell(n, len(sources))
@@ -259,7 +269,7 @@ func (g *grader) summary(rep grade.Report, of int) error {
 		fmt.Fprintf(g.err, "refused %s: %s\n", r.Source, r.Reason)
 	}
 	if n := len(rep.Refused); n > 0 {
-		return fmt.Errorf("%d of %s could not be read and were not marked", n, counted(of, "file"))
+		return fmt.Errorf("%d of %s refused, for the reasons above; the others are marked", n, counted(of, "file"))
 	}
 	return nil
 }

@@ -18,6 +18,7 @@ type Class struct {
 	blueprint map[uint64]form.Blueprint
 	doubles   []Double
 	refused   []Refusal
+	dealt     map[string]string // student by code of the form, or nil without a key
 }
 
 // Refusal is a source that could not be marked.
@@ -44,6 +45,15 @@ func NewClass(roster []form.Student) *Class {
 		c.listed[key(s.ID)] = s
 	}
 	return c
+}
+
+// HoldTo makes the class report every form that the key does not hold for its
+// student. A form whose questions or tolerances were changed has another code.
+func (c *Class) HoldTo(k form.Key) {
+	c.dealt = map[string]string{}
+	for _, f := range k.Forms {
+		c.dealt[f.Code] = f.Student.ID
+	}
 }
 
 func key(id string) string { return strings.ToLower(id) }
@@ -93,6 +103,9 @@ func (c *Class) compare(r *Result, g *Graded) {
 		t = s
 	}
 	r.Remarks = append(r.Remarks, inTime(*g, t.ExtraTime)...)
+	if id, dealt := c.dealt[r.Code]; c.dealt != nil && (!dealt || id != s.ID) {
+		r.Remarks = append(r.Remarks, Remark{Kind: NotDealt})
+	}
 	switch {
 	case c.roster == nil:
 		return

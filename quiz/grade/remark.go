@@ -28,6 +28,7 @@ const (
 	PastDue                              // finished after the quiz was due
 	NotOnRoster                          // a student whom the roster does not name
 	RosterDiffers                        // name or extra time are not those of the roster
+	NotDealt                             // the key holds no such form for the student
 	OtherQuiz                            // another quiz than most of the class, or the one given, was sat
 	Remarks            = iota            // the number of kinds
 )
@@ -43,6 +44,7 @@ var remarkWords = [Remarks]string{
 	PastDue:            "finished after the quiz was due",
 	NotOnRoster:        "not on the roster",
 	RosterDiffers:      "the form differs from the roster",
+	NotDealt:           "the key holds no such form: it was changed, or is someone else's",
 	OtherQuiz:          "another quiz than the rest of the class",
 }
 

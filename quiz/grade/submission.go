@@ -86,13 +86,13 @@ func moment(s string) (time.Time, bool) {
 func remarked(f form.Form, to form.Blueprint) (form.Blueprint, error) {
 	b := f.Blueprint
 	if len(b.Parts) != len(to.Parts) {
-		return b, fmt.Errorf("%w: it has %d runs of items; the form was dealt with %d", ErrChanged, len(to.Parts), len(b.Parts))
+		return b, fmt.Errorf("%w: it has %d [[item]] parts; the form was dealt from %d", ErrChanged, len(to.Parts), len(b.Parts))
 	}
 	parts := make([]form.Part, len(b.Parts))
 	for i, p := range b.Parts {
 		q := to.Parts[i]
 		if p.Kind != q.Kind || p.Count != q.Count {
-			return b, fmt.Errorf("%w: run %d has %d items %s; the form was dealt %d items %s",
+			return b, fmt.Errorf("%w: its part %d asks for %d of %s; the form was dealt %d of %s",
 				ErrChanged, i+1, q.Count, q.Kind, p.Count, p.Kind)
 		}
 		p.Points, p.HintCost, p.Spec.Tolerance = q.Points, q.HintCost, q.Spec.Tolerance

@@ -68,8 +68,8 @@ func lateList(r grade.Report) list {
 }
 
 func rosterList(r grade.Report) list {
-	return remarkList(r, list{Title: "Not as on the roster", Note: "Marked all the same; those who sat another quiz are left out of the figures."},
-		grade.NotOnRoster, grade.RosterDiffers, grade.OtherQuiz)
+	return remarkList(r, list{Title: "Not as on the roster or in the key", Note: "Marked all the same; those who sat another quiz are left out of the figures."},
+		grade.NotOnRoster, grade.RosterDiffers, grade.NotDealt, grade.OtherQuiz)
 }
 
 func recordingList(r grade.Report) list {
