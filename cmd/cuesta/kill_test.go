@@ -133,6 +133,7 @@ func (s script) confirmed(out []byte) int {
 // the one that was being taken.
 func TestKilledAtAnyMoment(t *testing.T) {
 	f, text := killForm(t)
+	program := built(t)
 	const kills, workers = 200, 12
 	var wait sync.WaitGroup
 	var mutex sync.Mutex
@@ -140,7 +141,7 @@ func TestKilledAtAnyMoment(t *testing.T) {
 	for w := range workers {
 		wait.Go(func() {
 			for i := w; i < kills; i += workers {
-				n := killOnce(t, f, text, uint64(i))
+				n := killOnce(t, program, f, text, uint64(i))
 				mutex.Lock()
 				total += n
 				mutex.Unlock()
@@ -154,7 +155,18 @@ func TestKilledAtAnyMoment(t *testing.T) {
 	t.Logf("%d entries were confirmed and found again", total)
 }
 
-func killOnce(t *testing.T, f form.Form, text []byte, seed uint64) int {
+// built is the program as people run it. The race detector, under which these
+// tests may run, would make each of its starts several times slower.
+func built(t *testing.T) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), "cuesta-take.exe")
+	if out, err := exec.Command("go", "build", "-o", path, ".").CombinedOutput(); err != nil {
+		t.Fatalf("%v: %s", err, out)
+	}
+	return path
+}
+
+func killOnce(t *testing.T, program string, f form.Form, text []byte, seed uint64) int {
 	r := rand.New(rand.NewPCG(seed, 1))
 	s := typed(r)
 	dir, err := os.MkdirTemp(t.TempDir(), "")
@@ -167,7 +179,7 @@ func killOnce(t *testing.T, f form.Form, text []byte, seed uint64) int {
 		t.Error(err)
 		return 0
 	}
-	out := outputUntilKilled(t, path, strings.Join(s.lines, "\n")+"\n", time.Duration(r.IntN(50_000))*time.Microsecond)
+	out := outputUntilKilled(t, program, path, strings.Join(s.lines, "\n")+"\n", time.Duration(r.IntN(40_000))*time.Microsecond)
 	n := s.confirmed(out)
 	if _, err := os.Stat(filepath.Join(dir, "tf1"+sitting.Ending)); err != nil {
 		if n > 0 {
@@ -191,8 +203,8 @@ func killOnce(t *testing.T, f form.Form, text []byte, seed uint64) int {
 
 // outputUntilKilled runs the program, kills it a while after its first word,
 // and gives all it wrote.
-func outputUntilKilled(t *testing.T, path, lines string, after time.Duration) []byte {
-	c := exec.Command("cuesta", "take", path)
+func outputUntilKilled(t *testing.T, program, path, lines string, after time.Duration) []byte {
+	c := exec.Command(program, "take", path)
 	in, err1 := c.StdinPipe()
 	out, err2 := c.StdoutPipe()
 	if err1 != nil || err2 != nil || c.Start() != nil {

@@ -172,15 +172,16 @@ func (p *taking) showAsk(a item.Ask) {
 			p.say("  %c) %s", 'a'+n, c)
 		}
 	case item.AskNumber:
-		p.say("Asked for: %s%s.", a.Label, unit(a.Unit))
+		p.say("Asked for: %s%s.", a.Label, unit(a))
 	case item.AskPlane, item.AskSymbol, item.AskLine:
 		p.say("Asked for: %s.", a.Label)
 	}
 }
 
-func unit(u string) string {
-	if u == "" {
+// unit is the unit of a number, unless its label says it already.
+func unit(a item.Ask) string {
+	if a.Unit == "" || strings.Contains(a.Label, " in ") {
 		return ""
 	}
-	return " in " + u
+	return " in " + a.Unit
 }

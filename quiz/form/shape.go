@@ -85,7 +85,7 @@ func formJSONOf(f Form) formJSON {
 		Blueprint: blueprintJSONOf(f.Blueprint), Items: make([]dealtJSON, len(f.Items)),
 	}
 	for i, d := range f.Items {
-		j.Items[i] = dealtJSON{d.Part, d.Seed}
+		j.Items[i] = dealtJSON(d)
 	}
 	return j
 }
@@ -220,7 +220,7 @@ func (j formJSON) form() (Form, error) {
 		if d.Part != slots[i] {
 			return Form{}, fmt.Errorf("item %d belongs to part %d; it would be %d", i+1, d.Part, slots[i])
 		}
-		f.Items = append(f.Items, Dealt{d.Part, d.Seed})
+		f.Items = append(f.Items, Dealt(d))
 	}
 	if got := codeOf(f); got != j.Code {
 		return Form{}, fmt.Errorf("its code is %s, but what it holds has the code %s: it was damaged or changed", shortened(j.Code), got)
