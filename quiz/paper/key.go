@@ -23,7 +23,7 @@ func Key(forms []form.Form, s Sheet) ([]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		out.blocks = append(out.blocks, size.keyOf(q))
+		out.blocks = append(out.blocks, size.keyOf(q)...)
 	}
 	out.paint(d, size)
 	return d.Bytes()
@@ -40,8 +40,9 @@ func (s setting) title(forms []form.Form, what, text string) block {
 	return block{height: h + 4 + ph, nodes: []node{h1, p}}
 }
 
-// keyOf is the key to one form.
-func (s setting) keyOf(q sheetForm) block {
+// keyOf is the key to one form: one block, or several where it is longer than a
+// page.
+func (s setting) keyOf(q sheetForm) []block {
 	head, h := paragraph(pdf.Heading2, "Form "+q.form.Code+", "+owner(q.form.Student), draw.Bold, sizeHead, s.column(), draw.Point{})
 	cols := []column{
 		{head: "No.", width: .07, align: draw.AlignRight}, {head: "Question", width: .29}, {head: "Right answer", width: .30},
@@ -51,11 +52,18 @@ func (s setting) keyOf(q sheetForm) block {
 	for _, one := range q.questions {
 		rows = append(rows, []string{fmt.Sprint(one.number), one.item.Kind().Title(), one.right(), one.within(), number(one.points)})
 	}
-	t := gridTable(cols, rows, s.column(), 0, true)
-	for i := range t.nodes {
-		t.nodes[i].at.Y += h + 3
+	var out []block
+	for i, t := range gridTables(cols, rows, s.column(), 0, s.room()-h-3) {
+		b := block{height: t.height, nodes: t.nodes}
+		if i == 0 {
+			for j := range b.nodes {
+				b.nodes[j].at.Y += h + 3
+			}
+			b = block{height: h + 3 + t.height, nodes: append([]node{head}, t.nodes...)}
+		}
+		out = append(out, b)
 	}
-	return block{height: h + 3 + t.height, nodes: append([]node{head}, t.nodes...)}
+	return out
 }
 
 func (q question) right() string {

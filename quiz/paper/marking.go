@@ -9,11 +9,8 @@ import (
 	"cuesta/scenes/draw/pdf"
 )
 
-// The most that a table of the marking sheet holds.
-const (
-	mostColumns = 12
-	mostRows    = 22
-)
+// mostColumns is how many questions a table of the marking sheet holds.
+const mostColumns = 12
 
 // Marking prints a sheet on which the points of every form are written down:
 // a row for each form, a column for each question.
@@ -30,26 +27,20 @@ func Marking(forms []form.Form, s Sheet) ([]byte, error) {
 		}
 		sheets = append(sheets, q)
 	}
-	for from := 0; from < len(sheets); from += mostRows {
-		out.blocks = append(out.blocks, size.markingRows(sheets[from:min(from+mostRows, len(sheets))])...)
+	if len(sheets) > 0 {
+		questions := sheets[0].questions
+		for from := 0; from < len(questions); from += mostColumns {
+			to := min(from+mostColumns, len(questions))
+			out.blocks = append(out.blocks, size.markingTables(sheets, questions[from:to], to == len(questions))...)
+		}
 	}
 	out.paint(d, size)
 	return d.Bytes()
 }
 
-// markingRows are the tables for some of the forms: as many as their questions
-// need.
-func (s setting) markingRows(sheets []sheetForm) []block {
-	var out []block
-	questions := sheets[0].questions
-	for from := 0; from < len(questions); from += mostColumns {
-		to := min(from+mostColumns, len(questions))
-		out = append(out, s.markingTable(sheets, questions[from:to], to == len(questions)))
-	}
-	return out
-}
-
-func (s setting) markingTable(sheets []sheetForm, questions []question, last bool) block {
+// markingTables are the tables for some of the questions, with the sum of all
+// in the last.
+func (s setting) markingTables(sheets []sheetForm, questions []question, last bool) []block {
 	const name, code, total = .235, .178, .085
 	rest := (1 - name - code - total) / mostColumns
 	cols := []column{{head: "Name", width: name + rest*float64(mostColumns-len(questions))}, {head: "Form", width: code}}
@@ -67,8 +58,12 @@ func (s setting) markingTable(sheets []sheetForm, questions []question, last boo
 		row[0], row[1] = owner(q.form.Student), q.form.Code
 		rows = append(rows, row)
 	}
-	t := gridTable(cols, rows, s.column(), 22, true)
-	return block{height: t.height, nodes: t.nodes}
+	const heading = 70 // of the sheet, above the first table
+	var out []block
+	for _, t := range gridTables(cols, rows, s.column(), 22, s.room()-heading) {
+		out = append(out, block{height: t.height, nodes: t.nodes})
+	}
+	return out
 }
 
 // versionID begins the id of a form that belongs to no student.

@@ -290,7 +290,7 @@ func TestMarking(t *testing.T) {
 func TestEveryItemFitsAPage(t *testing.T) {
 	for _, sheet := range []Sheet{A4, Letter} {
 		s := settingOf(sheet)
-		room := s.sheet.H - marginTop - marginFoot
+		room := s.room()
 		for _, f := range deal(t, Versions(12)) {
 			q, err := sheetFormOf(f)
 			if err != nil {
@@ -302,6 +302,36 @@ func TestEveryItemFitsAPage(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// TestLongTables: a table longer than a page is cut into several, each with its
+// head, and no row is lost.
+func TestLongTables(t *testing.T) {
+	cols := []column{{head: "No.", width: .2}, {head: "Words", width: .8}}
+	var rows [][]string
+	for i := range 100 {
+		rows = append(rows, []string{fmt.Sprint(i), strings.Repeat("more words ", 1+i%40)})
+	}
+	next := 0
+	tables := gridTables(cols, rows, 300, 20, 400)
+	for _, a := range tables {
+		if a.height > 400 {
+			t.Errorf("a table is %v high", a.height)
+		}
+		kids := a.nodes[len(a.nodes)-1].kids
+		if got := kids[0].kids[0].list.Texts[0].S; got != "No." {
+			t.Errorf("a table begins with %q", got)
+		}
+		for _, r := range kids[1:] {
+			if got := r.kids[0].list.Texts[0].S; got != fmt.Sprint(next) {
+				t.Errorf("row %q, want %d", got, next)
+			}
+			next++
+		}
+	}
+	if next != 100 || len(tables) > 25 {
+		t.Errorf("%d rows in %d tables, want all 100 in about 20", next, len(tables))
 	}
 }
 

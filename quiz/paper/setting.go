@@ -21,6 +21,9 @@ type setting struct{ sheet pdf.Size }
 
 func settingOf(s Sheet) setting { return setting{[...]pdf.Size{A4: pdf.A4, Letter: pdf.Letter}[s]} }
 
+// room is the height of the text.
+func (s setting) room() float64 { return s.sheet.H - marginTop - marginFoot }
+
 // column is the width of the text.
 func (s setting) column() float64 { return s.sheet.W - 2*marginX }
 

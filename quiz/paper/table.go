@@ -19,10 +19,6 @@ const cellPad = 5.0
 // gridTable is a table with lines about every cell; sided says that the first
 // column heads the rows. The rows are as high as given, or as their words need.
 func gridTable(cols []column, rows [][]string, w, high float64, sided bool) answer {
-	head := make([]string, len(cols))
-	for i, c := range cols {
-		head[i] = c.head
-	}
 	table := node{role: pdf.Table}
 	ground, lines := &draw.List{}, &draw.List{}
 	y := 0.0
@@ -38,7 +34,7 @@ func gridTable(cols []column, rows [][]string, w, high float64, sided bool) answ
 		}
 		y += h
 	}
-	put(head, draw.Bold, 0, pdf.HeadCell, pdf.HeadCell)
+	put(heads(cols), draw.Bold, 0, pdf.HeadCell, pdf.HeadCell)
 	first := pdf.Cell
 	if sided {
 		first = pdf.SideCell
@@ -48,6 +44,31 @@ func gridTable(cols []column, rows [][]string, w, high float64, sided bool) answ
 	}
 	frame(lines, cols, w, y)
 	return answer{[]node{{role: ornament, list: ground}, {role: ornament, list: lines}, table}, y}
+}
+
+// gridTables cuts a long table into several, none higher than room, each with
+// the head.
+func gridTables(cols []column, rows [][]string, w, high float64, room float64) []answer {
+	_, head := tableRow(cols, heads(cols), w, draw.Bold, 0, pdf.HeadCell, pdf.HeadCell)
+	var out []answer
+	from, y := 0, head
+	for i, r := range rows {
+		_, h := tableRow(cols, r, w, draw.Regular, high, pdf.Cell, pdf.SideCell)
+		if i > from && y+h > room {
+			out = append(out, gridTable(cols, rows[from:i], w, high, true))
+			from, y = i, head
+		}
+		y += h
+	}
+	return append(out, gridTable(cols, rows[from:], w, high, true))
+}
+
+func heads(cols []column) []string {
+	out := make([]string, len(cols))
+	for i, c := range cols {
+		out[i] = c.head
+	}
+	return out
 }
 
 // frame adds the lines between columns and the frame.
