@@ -62,8 +62,8 @@ func (l Line) String() string {
 
 func dipDigits(d Angle) string { return padded(hundredths(d.Degrees()), 2) }
 
-// hundredths rounds to 0.01°, the finest that is written.
-func hundredths(deg float64) float64 { return math.Round(deg*100) / 100 }
+// hundredths rounds to 0.01°, the finest that is written, and never to −0.
+func hundredths(deg float64) float64 { return math.Round(deg*100)/100 + 0 }
 
 func short(deg float64) string {
 	return strconv.FormatFloat(hundredths(deg), 'f', -1, 64)

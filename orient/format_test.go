@@ -119,3 +119,17 @@ func BenchmarkParse(b *testing.B) {
 		}
 	}
 }
+
+// North is written 000 on whichever side of it a sum came out.
+func TestNorthHasNoSign(t *testing.T) {
+	for _, z := range []orient.Azimuth{
+		orient.Azimuth(math.Copysign(0, -1)), orient.AzimuthOf(-0.001 * orient.Degree), orient.AzimuthOf(359.999 * orient.Degree), orient.AzimuthOf(-orient.Full),
+	} {
+		if got, want := orient.Format(orient.Plane{Strike: z, Dip: 30 * orient.Degree}, orient.AzimuthDip), "000/30"; got != want {
+			t.Errorf("%v: got %s, want %s", z.Degrees(), got, want)
+		}
+		if got, want := z.Quadrant(), "N0E"; got != want {
+			t.Errorf("%v: got %s, want %s", z.Degrees(), got, want)
+		}
+	}
+}

@@ -76,3 +76,42 @@ func TestSlabsStandOnABench(t *testing.T) {
 		},
 	})
 }
+
+// Answers of the mistakes that can be told on paper are wrong on every slab,
+// and named.
+func TestToldMistakesOnAnySlab(t *testing.T) {
+	ds, err := dealt[measureSlab{}]()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var told, names int
+	for _, d := range ds {
+		it := d.it.(slabItem)
+		if it.declination.Abs() < deg(1.5) { // at the very edge of a tolerance of 1°
+			continue
+		}
+		c := diagnosed{s: d.spec, truth: it.truth, declination: whole(it.declination)}
+		for _, m := range c.mistaken() {
+			text := orient.Format(m.plane, it.notation)
+			entry, err := orient.Parse(text, it.notation)
+			if err != nil {
+				t.Fatalf("%s: %v", text, err)
+			}
+			if apart, _ := it.of(entry, Evidence{}).Evidence().Apart(m.kind); !apart {
+				continue
+			}
+			told++
+			mark := it.Mark(text, Evidence{})
+			if mark.Right || mark.Share == 1 {
+				t.Errorf("%s for %s (%v): got right, want wrong", text, it.Key(), m.kind)
+			}
+			if holds(mark.Mistakes, m.kind) {
+				names++
+			}
+		}
+	}
+	if told < deals || float64(names) < 0.95*float64(told) {
+		t.Errorf("got %d of %d named, want 95 %% of at least %d", names, told, deals)
+	}
+	t.Logf("%d of %d named", names, told)
+}
