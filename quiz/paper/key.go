@@ -63,7 +63,7 @@ func (s setting) keyOf(q sheetForm) []block {
 		}
 		out = append(out, b)
 	}
-	return out
+	return append(out, s.symbols(q)...)
 }
 
 func (q question) right() string {

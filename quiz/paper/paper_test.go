@@ -239,7 +239,8 @@ func TestSameBytes(t *testing.T) {
 
 func TestKey(t *testing.T) {
 	forms := deal(t, tarnFell)
-	text := words(poppler(t, "pdftotext", mustSet(t, Key, forms, A4)))
+	file := mustSet(t, Key, forms, A4)
+	text := words(poppler(t, "pdftotext", file))
 	for _, f := range forms {
 		if !strings.Contains(text, "Form "+f.Code) {
 			t.Errorf("the key lacks form %s", f.Code)
@@ -249,6 +250,10 @@ func TestKey(t *testing.T) {
 			t.Fatal(err)
 		}
 		for _, one := range q.questions {
+			symbol := utf16Hex("The map symbol of " + one.item.Key())
+			if one.item.Ask().Kind == item.AskSymbol && !bytes.Contains(file, []byte(symbol)) {
+				t.Errorf("form %s, question %d: the symbol to draw is not in the key", f.Code, one.number)
+			}
 			if !one.atBench() && !strings.Contains(text, words(one.item.Key())) {
 				t.Errorf("form %s, question %d: the key lacks %q", f.Code, one.number, one.item.Key())
 			}
