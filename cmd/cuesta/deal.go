@@ -194,6 +194,9 @@ func (d *dealer) tell(dealing form.Dealing) error {
 	for _, remark := range sharing(dealing) {
 		fmt.Fprintln(d.err, remark)
 	}
+	if n := d.strangers(dealing); n > 0 {
+		fmt.Fprintf(d.err, "%d other forms lie in %s; they belong to another deal and to no line of this key\n", n, d.folder)
+	}
 	if dealing.Spread > form.MostSpread {
 		fmt.Fprintf(d.err, "the forms differ by %.2f in difficulty, where at most %.2f is aimed at; more items, or a narrower range of dips, would bring them closer\n", dealing.Spread, form.MostSpread)
 	}
@@ -203,6 +206,22 @@ func (d *dealer) tell(dealing form.Dealing) error {
 		len(dealing.Forms), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
 		filepath.Join(d.folder, form.FileName(dealing.Forms[0].Student.ID)+form.FormEnding))
 	return err
+}
+
+// strangers counts the forms in the folder that were not dealt now.
+func (d *dealer) strangers(dealing form.Dealing) int {
+	there, _ := filepath.Glob(filepath.Join(d.folder, "*"+form.FormEnding)) // a name that is no pattern finds nothing
+	mine := make(map[string]bool, len(dealing.Forms))
+	for _, f := range dealing.Forms {
+		mine[form.FileName(f.Student.ID)+form.FormEnding] = true
+	}
+	n := 0
+	for _, path := range there {
+		if !mine[filepath.Base(path)] {
+			n++
+		}
+	}
+	return n
 }
 
 // sharing says, item by item, how many students share an answer.

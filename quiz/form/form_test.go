@@ -5,6 +5,8 @@ import (
 	"reflect"
 	"strings"
 	"testing"
+
+	"cuesta/quiz/item"
 )
 
 func example(t testing.TB) Blueprint {
@@ -32,5 +34,13 @@ func TestTheExampleReadsAndComesBack(t *testing.T) {
 	settled, err := b.settled()
 	if err != nil || !reflect.DeepEqual(b, settled) {
 		t.Errorf("through a file: got %+v, %v; want %+v", settled, err, b)
+	}
+}
+
+func TestTheExampleNamesEveryKind(t *testing.T) {
+	for _, k := range item.Kinds() {
+		if !strings.Contains(Example(), "\n#   "+k.Name()+" ") {
+			t.Errorf("the example does not list %s", k.Name())
+		}
 	}
 }
