@@ -101,7 +101,7 @@ func itemOf(i int, m grade.Marked) itemFeedback {
 		Number: i + 1, Title: m.Title, Prompt: m.Item.Prompt(), Points: decimal(m.Points), Of: decimal(m.Of),
 		Picture: picture(i, m.Item), Answered: m.Answered, Answer: m.Answer, Key: m.Item.Key(), Hints: hintWords(m),
 	}
-	if !m.Mark.Refused && m.Mark.Understood != m.Answer {
+	if !m.Mark.Refused && strings.TrimRight(m.Mark.Understood, "°%") != strings.TrimSpace(m.Answer) {
 		f.Understood = m.Mark.Understood
 	}
 	f.State, f.Class = state(m)

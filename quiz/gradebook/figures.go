@@ -48,12 +48,17 @@ func scoresFigure(r grade.Report) Figure {
 	s := newSheet(figureWidth, top+height+62)
 	w := (s.W - left - right) / bins
 	at := func(share float64) float64 { return left + share*w*bins }
+	bar := func(n int) float64 { return height * float64(n) / float64(most) }
 	for i, n := range counts {
-		h := height * float64(n) / float64(most)
-		x := left + float64(i)*w
-		s.box(x+3, top+height-h, w-6, h, s.t.Water)
+		s.box(left+float64(i)*w+3, top+height-bar(n), w-6, bar(n), s.t.Water)
+	}
+	if pass := r.Blueprint.PassShare; pass > 0 && pass < 1 {
+		s.line(at(pass), top-14, at(pass), top+height, 2, s.t.Ink, 6, 4)
+		s.head(at(pass)-8, top-12, "pass mark", draw.AlignRight)
+	}
+	for i, n := range counts {
 		if n > 0 {
-			s.label(x+w/2, top+height-h-11, fmt.Sprint(n), draw.AlignCentre)
+			s.plated(left+(float64(i)+0.5)*w, top+height-bar(n)-11, fmt.Sprint(n))
 		}
 	}
 	s.line(left, top+height, s.W-right, top+height, 1, s.t.FieldLine)
@@ -62,11 +67,6 @@ func scoresFigure(r grade.Report) Figure {
 	}
 	s.label(left+w*bins/2, top+height+44, "percent of the points", draw.AlignCentre)
 	s.upright(20, top+height/2, "students")
-	pass := r.Blueprint.PassShare
-	if pass > 0 && pass < 1 {
-		s.line(at(pass), top-14, at(pass), top+height, 2, s.t.Ink, 6, 4)
-		s.head(at(pass)-8, top-12, "pass mark", draw.AlignRight)
-	}
 	return Figure{
 		Name: "scores", Title: "Scores", List: s.List,
 		Alt:     scoresAlt(counts),
@@ -99,7 +99,7 @@ const lowBiserial = 0.2
 // itemsFigure has a row for each item: how hard it was, and how well it told
 // strong students from weak ones.
 func itemsFigure(a grade.Analysis) Figure {
-	const row, top, labels, gap, bar = 30, 52, 270, 78, 220
+	const row, top, labels, gap, bar = 30, 52, 330, 76, 180
 	s := newSheet(figureWidth, top+float64(len(a.Items))*row+18)
 	p0, r0 := float64(labels), float64(labels+bar+gap)
 	bottom := s.H - 14
@@ -165,7 +165,7 @@ func itemsAlt(a grade.Analysis) string {
 
 // mistakesFigure counts the mistakes by kind.
 func mistakesFigure(a grade.Analysis) Figure {
-	const row, top, labels, right = 30, 40, 270, 70
+	const row, top, labels, right = 30, 40, 290, 70
 	s := newSheet(figureWidth, top+float64(len(a.Mistakes))*row+8)
 	most := 1
 	for _, m := range a.Mistakes {
