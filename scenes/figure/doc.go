@@ -1,4 +1,5 @@
-// Package figure draws the instrument as display lists in centimetres.
+// Package figure draws the instrument as display lists in centimetres, and from
+// it and from maps, blocks and nets the pictures that questions show: see Of.
 //
 // # Frames
 //
