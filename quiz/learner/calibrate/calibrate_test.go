@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"cuesta/quiz/form"
+	"cuesta/quiz/learner"
 	"cuesta/quiz/mistake"
 )
 
@@ -72,6 +73,24 @@ func TestTheShippedQuizIsFair(t *testing.T) {
 		if a.Manner == "careful" && a.Share > 0.003 {
 			t.Errorf("careful students are accused in %.4f of their answers", a.Share)
 		}
+	}
+}
+
+// The blueprint that explains itself is what most instructors begin with.
+func TestTheExampleIsFair(t *testing.T) {
+	b, err := form.ReadBlueprint(strings.NewReader(form.Example()))
+	if err != nil {
+		t.Fatal(err)
+	}
+	table, err := Run(b, Options{Students: 4 * enough, Seed: 1, Learners: learner.All()[:3]})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if careful := table.Scores[0]; careful.Mean < 0.97 || careful.Pass < 0.99 {
+		t.Errorf("careful students: mean %.3f, pass %.3f, want at least 0.97 and 0.99", careful.Mean, careful.Pass)
+	}
+	if guessing := table.Scores[2]; guessing.Mean >= 0.05 || guessing.Pass > 0 {
+		t.Errorf("guessers: mean %.3f, pass %.3f, want under 0.05 and none", guessing.Mean, guessing.Pass)
 	}
 }
 
