@@ -60,7 +60,7 @@ func (t *taker) run(path string) error {
 	if err := t.mayAnswer(f); err != nil {
 		return err
 	}
-	j, err := sitting.Open(t.journal(), f, t.now())
+	j, err := t.open(f)
 	if err != nil {
 		return t.noJournal(err)
 	}
@@ -76,6 +76,22 @@ func (t *taker) run(path string) error {
 		return err
 	}
 	return t.handIn(j)
+}
+
+// open begins the journal or goes on with it. One whose form has been handed in
+// already, and is to be answered anew, makes room.
+func (t *taker) open(f form.Form) (*sitting.Journal, error) {
+	j, err := sitting.Open(t.journal(), f, t.now())
+	if err != nil || !j.Finished() {
+		return j, err
+	}
+	if _, err := os.Lstat(t.file); err != nil {
+		return j, nil // it was not written yet
+	}
+	if err := errors.Join(j.Close(), os.Remove(t.journal())); err != nil {
+		return nil, err
+	}
+	return sitting.Open(t.journal(), f, t.now())
 }
 
 // journal is the file that keeps the entries until they are handed in.
