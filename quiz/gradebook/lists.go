@@ -35,7 +35,7 @@ func lists(r grade.Report) []list {
 func refusedList(r grade.Report) list {
 	l := list{
 		Title: "Refused", Head: []string{"File", "Reason"},
-		Note: "These files were not read and nothing in them was marked. Ask for the file again.",
+		Note: "Nothing in these files was marked. Ask for a damaged file again.",
 	}
 	for _, f := range r.Refused {
 		l.Rows = append(l.Rows, []string{f.Source, f.Reason})

@@ -3,6 +3,7 @@ package gradebook
 import (
 	"cmp"
 	"slices"
+	"strings"
 
 	"cuesta/scenes/draw"
 	"cuesta/scenes/draw/pdf"
@@ -33,7 +34,7 @@ func (p *press) columns(head []cell, rows [][]cell) []float64 {
 	out, want := make([]float64, len(head)), make([]float64, len(head))
 	look := func(f draw.Font, r []cell) {
 		for i, c := range r {
-			want[i] = max(want[i], draw.Measure(f, smallSize, c.Text, 0))
+			want[i] = max(want[i], draw.Measure(f, smallSize, strings.Join(strings.Fields(c.Text), " "), 0))
 			out[i] = max(out[i], min(120, widestWord(f, c.Text)))
 		}
 	}
