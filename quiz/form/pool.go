@@ -2,6 +2,7 @@ package form
 
 import (
 	"fmt"
+	"sync"
 
 	"cuesta/quiz/item"
 )
@@ -28,20 +29,43 @@ func (d *dealer) class(name string, n int) (*class, error) {
 	for i := range c.items {
 		c.items[i] = make([]drawn, len(d.slots))
 	}
-	pools := make([][]drawn, len(d.slots))
 	for slot := range d.slots {
 		c.seeds = append(c.seeds, seedsOf(d.options.Seed, "class "+name, slot))
-		pool, err := c.pool(slot, n)
-		if err != nil {
-			return nil, err
-		}
-		pools[slot] = pool
-		d.report(slot+1, n)
+	}
+	pools, err := c.pools(n)
+	if err != nil {
+		return nil, err
 	}
 	c.share(pools)
 	c.settle()
 	d.done += n
 	return c, nil
+}
+
+// pools draws the items of all places, side by side: every place has seeds of
+// its own, so that the outcome does not depend on which is done first.
+func (c *class) pools(n int) ([][]drawn, error) {
+	slots := len(c.dealer.slots)
+	pools, errs := make([][]drawn, slots), make([]error, slots)
+	var wait sync.WaitGroup
+	var report sync.Mutex
+	done := 0
+	for slot := range slots {
+		wait.Go(func() {
+			pools[slot], errs[slot] = c.pool(slot, n)
+			report.Lock()
+			defer report.Unlock()
+			done++
+			c.dealer.report(done, n)
+		})
+	}
+	wait.Wait()
+	for _, err := range errs {
+		if err != nil {
+			return nil, err // that of the first place
+		}
+	}
+	return pools, nil
 }
 
 // report tells the progress within a class.
