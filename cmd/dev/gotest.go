@@ -16,6 +16,7 @@ type testEvent struct {
 	ImportPath string // of a build event
 	Test       string
 	Output     string
+	Elapsed    float64 // seconds
 }
 
 // testResult is what a run of tests came to.
@@ -24,8 +25,9 @@ type testResult struct {
 	said  string // the output of what failed
 }
 
-// runTests runs `go test -json …` and counts.
-func runTests(c *exec.Cmd) (testResult, error) {
+// runTests runs `go test -json …` and counts. The end of each package is told
+// as it comes: a run of minutes should not be silent.
+func runTests(c *exec.Cmd, ended func(testEvent)) (testResult, error) {
 	out, err := c.StdoutPipe()
 	if err != nil {
 		return testResult{}, err
@@ -35,7 +37,7 @@ func runTests(c *exec.Cmd) (testResult, error) {
 	if err := c.Start(); err != nil {
 		return testResult{}, err
 	}
-	r := readEvents(out)
+	r := readEvents(out, ended)
 	err = c.Wait()
 	r.said += remarks.String()
 	if err == nil && r.tally.failed > 0 {
@@ -46,7 +48,7 @@ func runTests(c *exec.Cmd) (testResult, error) {
 
 // readEvents counts the tests that hold no tests of their own, and a package
 // that fails without a failing test as one failure.
-func readEvents(in io.Reader) testResult {
+func readEvents(in io.Reader, ended func(testEvent)) testResult {
 	var r testResult
 	e := newEvents()
 	lines := bufio.NewReader(in)
@@ -55,6 +57,9 @@ func readEvents(in io.Reader) testResult {
 		var ev testEvent
 		if json.Unmarshal(line, &ev) == nil {
 			e.take(ev, &r)
+			if ev.Test == "" && (ev.Action == "pass" || ev.Action == "fail") {
+				ended(ev)
+			}
 		} else {
 			r.said += string(line)
 		}

@@ -23,7 +23,11 @@ func TestReadEvents(t *testing.T) {
 {"Action":"skip","Package":"c"}
 not an event
 `
-	r := readEvents(strings.NewReader(stream))
+	var ended []string
+	r := readEvents(strings.NewReader(stream), func(e testEvent) { ended = append(ended, e.Action+" "+e.Package) })
+	if got := strings.Join(ended, ", "); got != "fail a, fail b" {
+		t.Errorf("packages ended: %s", got)
+	}
 	if want := (tally{passed: 2, failed: 2}); r.tally != want {
 		t.Errorf("tally %+v, want %+v", r.tally, want)
 	}
@@ -44,7 +48,7 @@ func TestAParentThatFailsByItselfCounts(t *testing.T) {
 {"Action":"fail","Package":"a","Test":"TestX"}
 {"Action":"fail","Package":"a"}
 `
-	r := readEvents(strings.NewReader(stream))
+	r := readEvents(strings.NewReader(stream), func(testEvent) {})
 	if want := (tally{passed: 1, failed: 1}); r.tally != want {
 		t.Errorf("tally %+v, want %+v", r.tally, want)
 	}

@@ -39,7 +39,7 @@ func (s *suite) check(name string, f func() (string, error)) {
 // tests runs tests and counts each of them.
 func (s *suite) tests(name string, c *exec.Cmd) {
 	start := time.Now()
-	r, err := runTests(c)
+	r, err := runTests(c, s.packageLine)
 	s.line(fmt.Sprintf("%s (%d tests)", name, r.tally.passed+r.tally.failed), err, time.Since(start))
 	s.tally.add(r.tally)
 	if err != nil {
@@ -56,6 +56,11 @@ func (s *suite) line(name string, err error, took time.Duration) {
 		how = "FAIL"
 	}
 	fmt.Fprintf(s.out, "%s  %-44s %6.1f s\n", how, name, took.Seconds())
+}
+
+// packageLine tells that the tests of a package have ended.
+func (s *suite) packageLine(ev testEvent) {
+	fmt.Fprintf(s.out, "        %-4s  %-38s %6.1f s\n", ev.Action, ev.Package, ev.Elapsed)
 }
 
 // remark tells of something that was left out, and why.
