@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"os"
 	"strings"
@@ -15,10 +16,6 @@ import (
 	"cuesta/scenes/window"
 )
 
-// formEnding is the ending of a form's file; its journal and its submission
-// stand beside it under the same name.
-const formEnding = ".form.json"
-
 // openForm shows a form until its window is closed. It goes on where an earlier
 // sitting stopped.
 func openForm(o options) error {
@@ -31,22 +28,32 @@ func openForm(o options) error {
 	if err != nil {
 		return fmt.Errorf("%s: %w", o.form, err)
 	}
-	base := strings.TrimSuffix(o.form, formEnding)
+	base := strings.TrimSuffix(strings.TrimSuffix(o.form, form.FormEnding), ".json")
+	to := base + form.SubmissionEnding
+	if _, err := os.Lstat(to); err == nil {
+		return fmt.Errorf("%s is already there: the form has been handed in; cuesta take --force answers it anew", to)
+	}
 	j, err := sitting.Open(base+sitting.Ending, f, now())
 	if err != nil {
 		return err
 	}
-	defer j.Close()
+	done := false
 	handIn := func(s form.Submission) (string, error) {
 		var b bytes.Buffer
 		if err := s.Encode(&b); err != nil {
 			return "", err
 		}
-		to := base + ".submission.json"
-		return to, keep.File{Path: to}.Save(b.Bytes())
+		err := keep.File{Path: to}.Save(b.Bytes())
+		done = err == nil
+		return to, err
 	}
 	p := scenes.NewPaper(scenes.NewDesk(j, now, handIn), choices(o))
-	return window.Run(paper{p}, window.Options{Title: f.Blueprint.Title, W: o.w, H: o.h, FullScreen: o.full})
+	err = window.Run(paper{p}, window.Options{Title: f.Blueprint.Title, W: o.w, H: o.h, FullScreen: o.full})
+	err = errors.Join(err, j.Close())
+	if done { // the submission holds all that the journal did
+		err = errors.Join(err, os.Remove(base+sitting.Ending))
+	}
+	return err
 }
 
 // choices are text size, colours and motion as the student uses them at the
