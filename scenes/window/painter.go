@@ -121,11 +121,27 @@ func (p *Painter) mesh(dst *ebiten.Image, m *draw.Mesh) {
 	p.options.ColorScaleMode = ebiten.ColorScaleModePremultipliedAlpha
 	p.options.DisableMipmaps = true
 	p.options.Filter = p.filter(m)
+	p.options.Blend = p.blend(m)
 	dst.DrawTriangles(p.vertices, m.Indices, src, &p.options)
 }
 
-// smallMesh is the size of box, in pixels, up to which plain colour may be
-// filtered for nothing.
+// blend is how a mesh is laid over what is there. A large one that hides it
+// takes its place, which costs less than mixing; small ones are not worth a
+// call of their own.
+func (p *Painter) blend(m *draw.Mesh) ebiten.Blend {
+	if r := bounds(m); r.Dx()*r.Dy() < smallMesh || !p.store.covers(m.Texture) {
+		return ebiten.BlendSourceOver
+	}
+	for i := range m.Vertices {
+		if m.Vertices[i].A < 1 {
+			return ebiten.BlendSourceOver
+		}
+	}
+	return ebiten.BlendCopy
+}
+
+// smallMesh is the size of box, in pixels, up to which a call to the display
+// costs more than what it would save.
 const smallMesh = 1 << 16
 
 // filter is how a mesh is sampled. Filtering changes nothing in plain colour

@@ -26,6 +26,7 @@ type stored struct {
 	mark    uint64      // of its list
 	under   draw.Affine // under its list
 	used    int         // frame in which it was last drawn
+	opaque  bool
 }
 
 // border is the width of a frame round each texture that repeats its outermost
@@ -85,8 +86,21 @@ func (s *store) image(r *raster.Painter, t *draw.Texture) *ebiten.Image {
 	k.version, k.pixels, k.w, k.h, k.used = t.Version, t.Pixels, t.W, t.H, s.frame
 	if !same {
 		k.image.WritePixels(s.frameRound(s.paint(r, t)))
+		k.opaque = opaque(s.framed)
 	}
 	return k.image
+}
+
+// covers says whether a texture that is in store hides all that is under it.
+func (s *store) covers(t *draw.Texture) bool { return t == nil || s.kept[t].opaque }
+
+func opaque(pix []byte) bool {
+	for i := 3; i < len(pix); i += 4 {
+		if pix[i] != 255 {
+			return false
+		}
+	}
+	return true
 }
 
 // holds says whether a list of a new version looks as the old one did, and
