@@ -30,6 +30,8 @@ func (b *Bench) act(id describe.ID) {
 		b.open(noPanel)
 	case idMore:
 		b.open(controlsPanel)
+	case idKeypad:
+		b.open(keypadPanel)
 	case idWhy:
 		b.open(whyPanel)
 	case idPanelMore:
@@ -47,6 +49,10 @@ func (b *Bench) act(id describe.ID) {
 	case idShowStrike, idShowArrow, idShowWater, idShowHand, idShowNumbers, idShowYours:
 		b.toggle(id)
 	default:
+		if id >= idPadKey {
+			b.padKey(int(id - idPadKey))
+			return
+		}
 		if id >= idSetNotation && id < idHelpLine {
 			b.choose(id)
 			return

@@ -32,6 +32,7 @@ const (
 	helpPanel
 	controlsPanel
 	whyPanel
+	keypadPanel
 )
 
 // BenchOptions is what a bench starts from.
@@ -218,6 +219,9 @@ func (b *Bench) Update(in input.Frame) []sim.Command {
 	b.screen.resize(in)
 	b.screen.build(b)
 	b.insets.Unit = b.screen.lay.Unit
+	if b.screen.lay.TooTiny { // nothing is to happen that cannot be seen
+		in.Presses, in.Pointers = nil, nil
+	}
 	for _, p := range in.Presses {
 		b.notice = ""
 		b.press(p)

@@ -231,11 +231,70 @@ func TestWholeMeasurementByPointerAlone(t *testing.T) {
 		k.w, k.h = size[0], size[1]
 		k.wait(2)
 		answer := k.measure(byButtons, k.click)
-		k.typing(answer) // signs come from a keyboard, on the screen or not
+		k.pad(answer)
 		k.click(idPrimary)
 		if k.b.phase != judged || !k.b.verdict.Right {
 			t.Errorf("%v, answered %s: got verdict %+v, want right", size, answer, k.b.verdict)
 		}
+	}
+}
+
+// pad writes with the keypad on the screen.
+func (k *hands) pad(s string) {
+	k.t.Helper()
+	k.click(idKeypad)
+	for _, r := range s {
+		n := 0
+		for _, row := range padRows {
+			for _, name := range row {
+				if name == string(r) {
+					k.click(idPadKey + describe.ID(n))
+				}
+				n++
+			}
+		}
+	}
+	k.click(idClosePanel)
+}
+
+func TestKeysOfTheInstrumentWorkBehindTheStrike(t *testing.T) {
+	k := newHands(t, BenchOptions{Seed: 5})
+	k.typing("107")
+	k.typing("t")
+	if k.b.text != "107" || k.b.obs.Seat != sim.OnSide {
+		t.Fatalf("after 107 and t: note %q, seat %v; want the plate turned", k.b.text, k.b.obs.Seat)
+	}
+	before := k.b.World().Pose().Swing
+	k.key(input.Right, 0)
+	if k.b.World().Pose().Swing == before {
+		t.Error("the arrow does not swing the plate after turning it")
+	}
+	k.typing("/66")
+	if k.b.text != "107/66" {
+		t.Errorf("got %q, want 107/66: a slash opens the notebook as figures do", k.b.text)
+	}
+}
+
+func TestHeldEnterDoesOneThing(t *testing.T) {
+	k := newHands(t, BenchOptions{Seed: 5})
+	k.typing("107/66")
+	for i := range 30 {
+		k.frame(input.Frame{Ticks: 4, Presses: []input.Press{{Key: input.Enter, Repeat: i > 0}}})
+	}
+	if k.b.phase != judged || k.b.number != 1 {
+		t.Errorf("got phase %v at station %d, want the verdict on the first", k.b.phase, k.b.number)
+	}
+}
+
+func TestNothingHappensUnseen(t *testing.T) {
+	k := newHands(t, BenchOptions{Seed: 5})
+	k.w, k.h = 320, 240
+	k.wait(2)
+	k.typing("1234")
+	k.w, k.h = 1280, 720
+	k.wait(2)
+	if k.b.text != "" {
+		t.Errorf("in a window too small to see: wrote %q", k.b.text)
 	}
 }
 
@@ -338,6 +397,7 @@ func TestNothingIsCutOrOverlaps(t *testing.T) {
 		"shown":    func(k *hands) { k.click(idSecondary) },
 		"help":     func(k *hands) { k.key(input.F1, 0) },
 		"settings": func(k *hands) { k.key(input.F2, 0) },
+		"keypad":   func(k *hands) { k.click(idKeypad) },
 	}
 	for _, size := range [][2]float64{{1280, 720}, {1920, 1080}, {800, 600}} {
 		for _, text := range []TextSize{Text100, Text200} {

@@ -43,7 +43,8 @@ func (m *maker) bands() {
 		s.bands = append(s.bands, up.rect, down.rect)
 		return
 	}
-	mid := math.Floor((m.lay.Round.Y + m.lay.Round.R + m.lay.Dial.Y - m.lay.Dial.R) / 2)
+	lower, upper := m.lay.Round.Y+m.lay.Round.R, m.lay.Dial.Y-m.lay.Dial.R
+	mid := math.Floor(lower + .75*(upper-lower)) // the shadow falls downwards
 	s.bands = append(s.bands,
 		draw.Rect{X: c.X, Y: c.Y, W: c.W, H: mid - c.Y},
 		draw.Rect{X: c.X, Y: mid, W: c.W, H: bottom - mid},
@@ -109,7 +110,7 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 	if m.lay.Caps < 2 {
 		return
 	}
-	lines := draw.Wrap(draw.Regular, size, w, words[1])
+	lines := draw.Wrap(draw.Regular, size, w-12*m.lay.Unit, words[1])
 	lines = lines[:min(len(lines), 2)]
 	r.Y += 21 * t
 	r.H *= float64(len(lines))
@@ -132,8 +133,21 @@ func (m *maker) notebook() float64 {
 	}
 	m.add(columnZone, widget{id: idNotebook, role: describe.Field, name: "Notebook, " + m.form(), value: m.b.text,
 		text: m.b.text, look: box, size: fieldSize * t, caret: caret, focus: m.b.phase == measuring, keys: "N",
-		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: h}})
+		rect: draw.Rect{X: in.X, Y: y, W: in.W - m.keypadWidth(), H: h}})
+	if m.b.phase == measuring {
+		pad := m.styled(widget{id: idKeypad, role: describe.Button, name: "Write with buttons", text: "123"}, outlined)
+		pad.size, pad.rect = noteSize*t, draw.Rect{X: in.X + in.W - m.keypadWidth() + 8*u, Y: y, W: m.keypadWidth() - 8*u, H: h}
+		m.add(columnZone, pad)
+	}
 	return y + h + 8*u
+}
+
+// keypadWidth is the room of the button that opens the keypad.
+func (m *maker) keypadWidth() float64 {
+	if m.b.phase != measuring {
+		return 0
+	}
+	return 8*m.lay.Unit + max(44*m.lay.Unit, 36*m.lay.Text)
 }
 
 // form is how the notation in use goes.
@@ -224,12 +238,17 @@ func (m *maker) fits(y float64, s string) bool {
 // marks are the parts of the verdict, each by itself.
 func (m *maker) marks() [][2]string {
 	v := m.b.verdict
-	word := func(ok bool, e orient.Angle) string {
-		if ok {
-			return fmt.Sprintf("right, %.1f° off", e.Abs().Degrees())
+	word := func(ok bool, e, most orient.Angle) string {
+		s := fmt.Sprintf("off by %.1f°", e.Abs().Degrees())
+		if m.lay.Inner.W > 290*m.lay.Text {
+			s += fmt.Sprintf(" of %.0f°", most.Degrees())
 		}
-		return fmt.Sprintf("%.1f° off", e.Abs().Degrees())
+		if ok {
+			return "right, " + s
+		}
+		return s
 	}
+	tol := m.b.ses.Options().Tolerance
 	side := func(ok bool) string {
 		if ok {
 			return "right"
@@ -238,13 +257,13 @@ func (m *maker) marks() [][2]string {
 	}
 	var out [][2]string
 	if v.StrikeAsked {
-		out = append(out, [2]string{"Strike line", word(v.StrikeRight, v.LineError)})
+		out = append(out, [2]string{"Strike line", word(v.StrikeRight, v.LineError, tol.Strike(m.b.ses.Truth().Dip))})
 	}
-	out = append(out, [2]string{"Dip", word(v.DipRight, v.DipError)})
+	out = append(out, [2]string{"Dip", word(v.DipRight, v.DipError, tol.Dip)})
 	if v.StrikeAsked && !v.EndAsked {
 		out = append(out, [2]string{"Side it falls to", side(v.SideRight)})
 	}
-	if v.EndAsked {
+	if v.EndAsked && v.StrikeRight {
 		out = append(out, [2]string{"Right-hand end", side(v.EndRight)})
 	}
 	if m.lay.Round.R == 0 {

@@ -78,7 +78,7 @@ func (b *Bench) edgeHint() hint {
 
 func (b *Bench) sideHint() hint {
 	switch {
-	case !b.obs.Tube.Centred:
+	case !b.obs.Tube.Centred || b.obs.Arc.Arm < 2*orient.Degree:
 		return hintArm
 	case !b.strikeWritten:
 		return hintFirstStrike
@@ -111,9 +111,9 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintTurn:
 		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", "Enter turns the plate"
 	case hintArm:
-		return "Swing the edge straight down the dip, then turn the arm until its bubble lies between the marks.", "← → swing, ↑ ↓ arm"
+		return "Swing the edge straight down the dip, where the arm reads most, and centre the bubble of the arm.", "← → swing, ↑ ↓ arm"
 	case hintReadDip:
-		return "Read the degree scale, the outer one, and type the dip after the slash.", "just type"
+		return "If the edge runs straight down the dip, read the outer scale and type the dip after the slash.", "just type"
 	case hintFirstStrike:
 		return "Read the degree scale; the strike is still to come, so note the dip and turn the plate back.", "T turns the plate"
 	case hintRecord:

@@ -50,6 +50,7 @@ const (
 	idKnob
 	idMore
 	idWhy
+	idKeypad
 	// Each setting has its choices in a row from its first ID on.
 	idSetNotation    describe.ID = 100
 	idSetDeclination describe.ID = 110
@@ -58,6 +59,7 @@ const (
 	idSetTheme       describe.ID = 140
 	idSetMotion      describe.ID = 150
 	idHelpLine       describe.ID = 160
+	idPadKey         describe.ID = 400
 )
 
 // The controls of a form.

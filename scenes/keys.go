@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"strings"
 	"unicode"
 
 	"cuesta/orient"
@@ -14,6 +15,9 @@ import (
 // instrument has the focus.
 func (b *Bench) press(p input.Press) {
 	b.view.hurry()
+	if p.Repeat && !repeats(p) {
+		return
+	}
 	switch {
 	case p.Rune != 0:
 		b.pressRune(p)
@@ -36,6 +40,16 @@ func (b *Bench) press(p input.Press) {
 	}
 }
 
+// repeats says that holding the key means more of the same. Enter held must
+// not record, and then deal, and then turn the next plate.
+func repeats(p input.Press) bool {
+	switch p.Key {
+	case input.Left, input.Right, input.Up, input.Down, input.Backspace, input.Delete, input.Tab:
+		return true
+	}
+	return p.Rune == '[' || p.Rune == ']' || p.Rune == ',' || p.Rune == '.'
+}
+
 func (b *Bench) escape() {
 	if b.panel != noPanel {
 		b.open(noPanel)
@@ -54,13 +68,21 @@ func (b *Bench) pressRune(p input.Press) {
 	case b.panel != noPanel:
 	case b.phase != measuring:
 		b.overlayKey(r)
+	case b.focus == idNotebook && b.cutsShort(unicode.ToLower(r)):
+		b.shortCut(unicode.ToLower(r))
 	case b.focus == idNotebook:
 		b.typed(r)
-	case unicode.IsDigit(r), b.opensQuadrant(unicode.ToLower(r)):
+	case unicode.IsDigit(r), r == '/', b.opensQuadrant(unicode.ToLower(r)):
 		b.typed(r)
 	default:
 		b.shortCut(unicode.ToLower(r))
 	}
+}
+
+// cutsShort says that a letter typed in the notebook can be no part of a note,
+// and is meant for the instrument: behind figures no notation has a T, F, L or C.
+func (b *Bench) cutsShort(r rune) bool {
+	return b.text != "" && strings.ContainsRune("tflc", r) && strings.Trim(b.text, "0123456789/. ") == ""
 }
 
 // shortCut are the single letters; they act while the focus is not in the

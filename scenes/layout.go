@@ -85,7 +85,7 @@ func (l *layout) barHeight(f frameOf) float64 {
 }
 
 func (l *layout) stripHeight(f frameOf) float64 {
-	return math.Ceil(float64(f.StripRows)*(max(44*l.control(), 1.5*stepSize*l.Text)+8*l.Unit) + 4*l.Unit)
+	return math.Ceil(float64(f.StripRows)*(max(44*l.control(), 1.5*stepSize*l.Text)+8*l.Unit) + 10*l.Unit)
 }
 
 // control is the growth of controls with the text: half of that of the type,

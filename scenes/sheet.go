@@ -73,7 +73,7 @@ func (b *Bench) open(p panel) {
 		b.focus = idInstrument
 	case settingsPanel:
 		b.focus = idSetNotation + describe.ID(b.set.Notation)
-	case helpPanel, whyPanel, controlsPanel:
+	case helpPanel, whyPanel, controlsPanel, keypadPanel:
 		b.focus = idClosePanel
 	}
 }
@@ -104,6 +104,8 @@ func (m *maker) sheet() {
 		m.pages("Controls", m.controls())
 	case whyPanel:
 		m.pages("Why", m.why())
+	case keypadPanel:
+		m.pages("Write", m.keypad())
 	}
 }
 
@@ -301,7 +303,9 @@ var helpLines = [][2]string{
 	{"[ ]", "on its side: lean the face"},
 	{", .", "turn the declination ring, where it is yours to set"},
 	{"Digits", "go straight into the notebook; Ctrl Z takes back"},
-	{"Tab", "go from control to control; Enter or Space presses"},
+	{"Enter", "goes on: turns the plate, records, deals the next plane"},
+	{"Tab, Esc", "from control to control; back to the instrument"},
+	{"F1, F2", "this help; the settings"},
 	{"C", "come closer; drag the ground to walk round"},
 	{"1 to 6", "after the answer: water, strike, arrow, hand, numbers, yours"},
 }
@@ -340,4 +344,65 @@ func (m *maker) helpLine(name widget, words string) []block {
 		out = append(out, b)
 	}
 	return out
+}
+
+// padRows are the keys for those who write with a pointer: figures, what parts
+// them, and the letters of directions. The arrow takes back one sign.
+var padRows = [...][]string{{"7", "8", "9", "N"}, {"4", "5", "6", "E"}, {"1", "2", "3", "S"}, {"/", "0", "space", "W"}, {"←", "clear"}}
+
+// keypad is the panel of these keys; the insets stay in view beside it.
+func (m *maker) keypad() []block {
+	u := m.lay.Unit
+	var out []block
+	n := 0
+	for _, row := range padRows {
+		var b block
+		x := 0.0
+		for _, s := range row {
+			w := m.styled(widget{id: idPadKey + describe.ID(n), name: padName(s), text: s}, outlined)
+			w.rect.X, w.rect.W = x, max(72*u, m.width(w)+24*u)
+			b.add(w)
+			x += w.rect.W + 8*u
+			n++
+		}
+		out = append(out, b)
+	}
+	return out
+}
+
+func padName(s string) string {
+	switch s {
+	case "←":
+		return "Take back one sign"
+	case "/":
+		return "Slash"
+	case "clear":
+		return "Clear the notebook"
+	}
+	return s
+}
+
+// padKey writes key n of the keypad.
+func (b *Bench) padKey(n int) {
+	for _, row := range padRows {
+		if n >= len(row) {
+			n -= len(row)
+			continue
+		}
+		at := b.focus
+		switch s := row[n]; s {
+		case "←":
+			b.change(b.phase == measuring && b.note.remove(false))
+		case "clear":
+			b.note.keep()
+			b.note.set("")
+			b.edited()
+		case "space":
+			b.typed(' ')
+		default:
+			b.typed([]rune(s)[0])
+		}
+		b.focus = at
+		return
+	}
 }

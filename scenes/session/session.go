@@ -79,6 +79,7 @@ func (s *Session) lay(seed uint64, p orient.Plane) error {
 		if err := bench.Do(sim.Command{Kind: sim.Place, Seat: m}); err != nil {
 			return err
 		}
+		bench.Advance(sim.TicksPerSecond) // the bubble comes to where this seat sends it
 	}
 	if s.bench != nil {
 		s.past = append(s.past, s.bench.Recording())
