@@ -239,9 +239,9 @@ func (m *maker) fits(y float64, s string) bool {
 func (m *maker) marks() [][2]string {
 	v := m.b.verdict
 	word := func(ok bool, e, most orient.Angle) string {
-		s := fmt.Sprintf("off by %.1f°", e.Abs().Degrees())
+		s := fmt.Sprintf("%.1f° off", e.Abs().Degrees())
 		if m.lay.Inner.W > 290*m.lay.Text {
-			s += fmt.Sprintf(" of %.0f°", most.Degrees())
+			s += fmt.Sprintf(", %.0f° allowed", most.Degrees())
 		}
 		if ok {
 			return "right, " + s
