@@ -35,7 +35,9 @@ func read(args []string) (options, error) {
 	if f.NArg() > 1 {
 		return o, fmt.Errorf("read %q behind the form; one form is opened at a time", f.Arg(1))
 	}
-	o.form = f.Arg(0)
+	if o.form = f.Arg(0); o.form != "" && !strings.HasSuffix(o.form, ".json") {
+		return o, fmt.Errorf("read %q, which is neither a flag nor a form; a form is a file such as a17.form.json", o.form)
+	}
 	if o.frames < 0 {
 		return o, fmt.Errorf("--frames read %d; it counts from 1", o.frames)
 	}
