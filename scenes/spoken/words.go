@@ -196,7 +196,8 @@ func roundBubble(l sim.RoundLevel) string {
 	case l.AtWall:
 		return "Bubble at the wall, far outside the ring: " + where + "."
 	}
-	return "Bubble not inside the ring: " + where + "."
+	r := instrument.StandardRound()
+	return fmt.Sprintf("Bubble not inside the ring: %s, in radii of the ring; up to %.2f is inside.", where, (r.Ring-r.Bubble)/r.Ring)
 }
 
 func offset(x float64, plus, minus string) string {
