@@ -48,7 +48,7 @@ func (f *field) remove(ahead bool) bool {
 	return true
 }
 
-func (f *field) move(d int) { f.caret = max(0, min(len(f.text), f.caret+d)) }
+func (f *field) shift(d int) { f.caret = max(0, min(len(f.text), f.caret+d)) }
 
 // undo goes back one change.
 func (f *field) undo() bool {

@@ -235,7 +235,7 @@ func (b *Bench) change(changed bool) {
 }
 
 func (b *Bench) caretTo(d int) {
-	b.note.move(d)
+	b.note.shift(d)
 	b.caret, b.blink = b.note.caret, 0
 }
 

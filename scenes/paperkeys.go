@@ -80,13 +80,13 @@ func (p *Paper) pressField(k input.Press) {
 	case input.Delete:
 		p.note.remove(true)
 	case input.Left:
-		p.note.move(-1)
+		p.note.shift(-1)
 	case input.Right:
-		p.note.move(1)
+		p.note.shift(1)
 	case input.Home:
-		p.note.move(-fieldLimit)
+		p.note.shift(-fieldLimit)
 	case input.End:
-		p.note.move(fieldLimit)
+		p.note.shift(fieldLimit)
 	case input.Up:
 		p.symbolKey(orient.Degree, k.Mods)
 	case input.Down:
