@@ -193,9 +193,13 @@ func TestRefusedAnswerStaysForMending(t *testing.T) {
 }
 
 func TestNothingOfAFormIsCut(t *testing.T) {
-	for _, size := range [][2]float64{{1280, 720}, {1920, 1080}, {800, 600}} {
+	for _, c := range []struct {
+		size [2]float64
+		text TextSize
+	}{{[2]float64{1280, 720}, Text100}, {[2]float64{1920, 1080}, Text100}, {[2]float64{800, 600}, Text100}, {[2]float64{1920, 1080}, Text200}, {[2]float64{1280, 720}, Text200}} {
+		size := c.size
 		m := newMemory(t, 3)
-		p := NewPaper(m, Settings{})
+		p := NewPaper(m, Settings{Text: c.text})
 		k := sheetHands{p, size[0], size[1]}
 		k.press()
 		for i := range m.items {

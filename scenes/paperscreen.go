@@ -257,9 +257,19 @@ func (m *pageMaker) promptAbove(y float64) float64 {
 	t := m.lay.Text
 	w := widget{id: idPrompt, role: describe.Label, name: m.p.item().Prompt(), look: plain, size: stepSize * t, leading: 1.35 * stepSize * t}
 	wide := m.lay.Scene.W - 2*m.lay.pad()
-	lines := draw.Wrap(draw.Regular, w.size, wide, w.name)
-	w.text = joinLines(lines)
-	w.rect = draw.Rect{X: m.lay.pad(), Y: y, W: wide, H: w.leading * float64(len(lines))}
+	room := m.zones[sheetZone].rect.H - y - 8*m.lay.Unit
+	if m.p.item().Figure() != nil {
+		room *= .62
+	}
+	for {
+		lines := draw.Wrap(draw.Regular, w.size, wide, w.name)
+		w.text, w.leading = joinLines(lines), 1.35*w.size
+		w.rect = draw.Rect{X: m.lay.pad(), Y: y, W: wide, H: w.leading * float64(len(lines))}
+		if w.rect.H <= room || w.size <= noteSize*m.lay.Unit {
+			break
+		}
+		w.size = max(noteSize*m.lay.Unit, .94*w.size)
+	}
 	m.add(sheetZone, w)
 	return y + w.rect.H
 }
@@ -277,14 +287,23 @@ func (m *pageMaker) large(y float64) {
 		w.text = joinLines(lines)
 		w.rect = draw.Rect{X: m.lay.pad(), W: wide, H: w.leading * float64(len(lines))}
 		below = m.choicesHeight(wide, .8*w.size) + 12*m.lay.Unit
+		if m.choicesBeside() {
+			below = 0
+		}
 		if w.rect.H+below <= z.H-y-24*m.lay.Unit {
 			break
 		}
 	}
 	w.rect.Y = max(y, y+(z.H-y-w.rect.H-below)*.4)
 	m.add(sheetZone, w)
-	m.choices(sheetZone, w.rect.X, w.rect.Y+w.rect.H+12*m.lay.Unit, wide, .8*w.size)
+	if !m.choicesBeside() {
+		m.choices(sheetZone, w.rect.X, w.rect.Y+w.rect.H+12*m.lay.Unit, wide, .8*w.size)
+	}
 }
+
+// choicesBeside says that the choices of a question without a figure stand in
+// the column, since large type leaves no room for them under the question.
+func (m *pageMaker) choicesBeside() bool { return m.lay.Text > 1.3*m.lay.Unit }
 
 // overview is a chip for each question: answered, open or flagged, in words.
 func (m *pageMaker) overview(y float64) {
@@ -330,8 +349,12 @@ func (m *pageMaker) question() {
 	if it.Figure() != nil && !m.crowded() || m.p.review {
 		y = m.text(widget{id: idPrompt, role: describe.Label, size: stepSize * t}, y+6*u, it.Prompt())
 	}
-	if it.Figure() != nil && !p.review {
-		y = m.choices(columnZone, in.X, y+4*u, in.W, noteSize*t)
+	if (it.Figure() != nil || m.choicesBeside()) && !p.review {
+		size := noteSize * t
+		for m.choicesHeight(in.W, size) > m.lay.Buttons-y-30*t && size > noteSize*u {
+			size = max(noteSize*u, .94*size)
+		}
+		y = m.choices(columnZone, in.X, y+4*u, in.W, size)
 	}
 	if !p.atBench() && !p.chooses() {
 		y = m.field(it.Ask(), y+6*u)
