@@ -277,8 +277,11 @@ func (b *Bench) typed(r rune) {
 	}
 	b.focus = idNotebook
 	b.edited()
-	b.do(sim.Command{Kind: sim.Read})
+	b.read()
 }
+
+// read takes the reading as it stands.
+func (b *Bench) read() { b.do(sim.Command{Kind: sim.Read}) }
 
 func plainError(err error) string {
 	var p *orient.ParseError

@@ -59,7 +59,7 @@ const (
 	idSetTheme       describe.ID = 140
 	idSetMotion      describe.ID = 150
 	idHelpLine       describe.ID = 160
-	idPadKey         describe.ID = 400
+	idPadKey         describe.ID = 1000
 )
 
 // The controls of a form.
@@ -78,5 +78,5 @@ const (
 	idDipLess
 	idDipMore
 	idChoice   describe.ID = 240
-	idQuestion describe.ID = 300
+	idQuestion describe.ID = 300 // as many as a form has items
 )

@@ -41,6 +41,7 @@ type Paper struct {
 	focus  describe.ID
 	blink  int
 	review bool // the overview of all questions
+	pad    bool // the keypad is open
 	done   string
 	bench  *Bench // of the question at the bench, while it is open
 	frame  input.Frame
@@ -236,7 +237,13 @@ func (p *Paper) act(id describe.ID) {
 		p.finish()
 	case idNotebook:
 		p.focus = id
+	case idKeypad:
+		p.pad = !p.pad
 	default:
+		if id >= idPadKey {
+			p.padKey(int(id - idPadKey))
+			return
+		}
 		if id >= idChoice && id < idChoice+40 {
 			p.pick(int(id - idChoice))
 		} else if id >= idQuestion {

@@ -9,6 +9,7 @@ import (
 	"cuesta/orient"
 	"cuesta/quiz"
 	"cuesta/quiz/item"
+	"cuesta/scenes/describe"
 	"cuesta/scenes/input"
 	"cuesta/sim"
 	"cuesta/sim/record"
@@ -220,4 +221,41 @@ func TestNothingOfAFormIsCut(t *testing.T) {
 			}
 		}
 	}
+}
+
+func TestAFigureIsAnsweredByPointerAlone(t *testing.T) {
+	m := newMemory(t, 6)
+	p := NewPaper(m, Settings{})
+	k := sheetHands{p, 1280, 720}
+	k.press()
+	for i, it := range m.items {
+		if it.Ask().Kind != item.AskNumber {
+			continue
+		}
+		p.goTo(i)
+		p.pad = false
+		k.press()
+		k.click(t, idKeypad)
+		for _, r := range it.Key() {
+			for n := range 30 {
+				if padSign(n) == string(r) {
+					k.click(t, idPadKey+describe.ID(n))
+				}
+			}
+		}
+		k.click(t, idPrimary)
+		if got := it.Mark(m.Given(i), item.Evidence{}); !got.Right {
+			t.Errorf("%s: wrote %q for %q", it.Kind().Name(), m.Given(i), it.Key())
+		}
+	}
+}
+
+func (k sheetHands) click(t *testing.T, id describe.ID) {
+	t.Helper()
+	n := k.p.Description().Find(id)
+	if n == nil {
+		t.Fatalf("no control %d on the screen", id)
+	}
+	at := input.Pointer{Kind: input.PointerDown, X: n.Bounds.X + n.Bounds.W/2, Y: n.Bounds.Y + n.Bounds.H/2}
+	k.p.Update(input.Frame{W: k.w, H: k.h, Scale: 1, Ticks: 2, Pointers: []input.Pointer{at}})
 }

@@ -32,7 +32,7 @@ type paperKey struct {
 	text, said  string
 	given       string
 	caretOn     bool
-	review      bool
+	review, pad bool
 	done        string
 	focus       describe.ID
 	hints       int
@@ -54,7 +54,7 @@ func (s *paperScreen) keyOf(p *Paper) paperKey {
 	words, _ := p.sit.Remaining()
 	return paperKey{
 		w: p.frame.W, h: p.frame.H, scale: p.frame.Scale, set: p.set, at: p.at, caret: p.note.caret,
-		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, done: p.done,
+		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, pad: p.pad, done: p.done,
 		focus: p.focus, hints: len(taken), flagged: p.sit.Flagged(p.at), left: p.sit.Left(p.at), remaining: words,
 	}
 }
@@ -440,13 +440,38 @@ func (m *pageMaker) field(a item.Ask, y float64) float64 {
 		words += ", in " + unit
 	}
 	y = m.text(widget{role: describe.Label, bold: true, size: noteSize * t}, y, words)
+	side := max(44*u, 36*t)
 	caret := -1
 	if m.p.caretOn() {
 		caret = m.p.note.caret
 	}
 	m.add(columnZone, widget{id: idNotebook, role: describe.Field, name: words, value: m.p.note.String(), text: m.p.note.String(),
-		look: box, size: fieldSize * t, caret: caret, focus: m.p.open(), rect: draw.Rect{X: in.X, Y: y, W: in.W, H: m.lay.fieldHeight()}})
-	return y + m.lay.fieldHeight() + 8*u
+		look: box, size: fieldSize * t, caret: caret, focus: m.p.open(), rect: draw.Rect{X: in.X, Y: y, W: in.W - 8*u - side, H: m.lay.fieldHeight()}})
+	pad := m.styled(widget{id: idKeypad, role: describe.Toggle, name: "Write with buttons", text: "123", on: m.p.pad}, chip)
+	pad.size, pad.disabled = noteSize*t, !m.p.open()
+	pad.rect = draw.Rect{X: in.X + in.W - side, Y: y, W: side, H: m.lay.fieldHeight()}
+	m.add(columnZone, pad)
+	y += m.lay.fieldHeight() + 8*u
+	if m.p.pad && m.p.open() {
+		y = m.padBelow(y)
+	}
+	return y
+}
+
+// padBelow puts the keypad under the field, as far as there is room.
+func (m *pageMaker) padBelow(y float64) float64 {
+	for _, b := range m.keypad() {
+		if y+b.h > m.lay.Buttons-8*m.lay.Unit {
+			break
+		}
+		for _, w := range b.parts {
+			w.rect.X += m.lay.Inner.X
+			w.rect.Y += y
+			m.add(columnZone, w)
+		}
+		y += b.h + 6*m.lay.Unit
+	}
+	return y
 }
 
 func upperFirst(s string) string {
