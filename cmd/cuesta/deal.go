@@ -8,9 +8,11 @@ import (
 	"os"
 	"path/filepath"
 	"strconv"
+	"time"
 
 	"github.com/spf13/cobra"
 
+	"cuesta/orient/geomag"
 	"cuesta/quiz/form"
 )
 
@@ -200,12 +202,41 @@ func (d *dealer) tell(dealing form.Dealing) error {
 	if dealing.Spread > form.MostSpread {
 		fmt.Fprintf(d.err, "the forms differ by %.2f in difficulty, where at most %.2f is aimed at; more items, or a narrower range of dips, would bring them closer\n", dealing.Spread, form.MostSpread)
 	}
+	for _, doubt := range doubts(dealing.Forms[0].Blueprint, time.Now()) {
+		fmt.Fprintln(d.err, doubt)
+	}
 	_, err := fmt.Fprintf(d.out, "%d forms of %d items in %s, the key in %s.\n"+
 		"The sums of difficulty differ by %.2f at most (an item counts from 0 to 1).\n"+
 		"Hand out the forms; keep the key. A student answers with: cuesta take %s\n",
 		len(dealing.Forms), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
 		filepath.Join(d.folder, form.FileName(dealing.Forms[0].Student.ID)+form.FormEnding))
 	return err
+}
+
+// doubts are what a blueprint says that can hardly be meant: a field far from
+// the years of its model, a quiz that was due before it is dealt.
+func doubts(b form.Blueprint, now time.Time) []string {
+	var out []string
+	if due, err := time.Parse(time.RFC3339, b.Due); err == nil && due.Before(now) {
+		out = append(out, "the quiz was due on "+b.Due+", which is over: nobody can answer these forms any more")
+	}
+	if b.Site == "" {
+		return out
+	}
+	site, err := geomag.ParseSite(b.Site)
+	if err != nil {
+		return out
+	}
+	year, err := geomag.ParseYear(b.Date)
+	if err != nil {
+		return out
+	}
+	if f, err := geomag.At(site, year); err == nil {
+		for _, w := range f.Caution.Words() {
+			out = append(out, "the field at the place: "+w)
+		}
+	}
+	return out
 }
 
 // strangers counts the forms in the folder that were not dealt now.

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"cuesta/quiz/grade"
+	"cuesta/quiz/mistake"
 	"cuesta/scenes/draw"
 )
 
@@ -197,6 +198,9 @@ func mistakesFigure(a grade.Analysis) Figure {
 
 // mistakeName is the name of a kind in words.
 func mistakeName(kind string) string {
+	if kind == mistake.DirectionForStrike.String() {
+		return "Strike and dip direction exchanged" // which of them depends on the notation
+	}
 	s := strings.ReplaceAll(kind, "-", " ")
 	return strings.ToUpper(s[:1]) + s[1:]
 }
