@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"cuesta/orient"
 	"cuesta/quiz/item"
 	"cuesta/quiz/sitting"
 )
@@ -85,9 +86,9 @@ func (p *taking) do(e sitting.Entry) bool {
 	case errors.Is(err, sitting.ErrTime):
 		p.say("The time is over, so this is not kept. finish hands in what was kept.")
 	case errors.Is(err, sitting.ErrAttempts):
-		p.say("Not kept: this item takes %d answers, and they have been given. undo takes the last one back.", p.j.Part(e.Item).Attempts)
+		p.say("Not kept: this item takes %s. undo takes the last one back.", spent(p.j.Part(e.Item).Attempts))
 	case errors.Is(err, sitting.ErrUnread):
-		p.say("Not kept: %s. Write it again; it counts for no attempt.", strings.TrimSuffix(strings.TrimPrefix(err.Error(), sitting.ErrUnread.Error()+": "), "."))
+		p.say("Not kept: %s. Write it as here, %s, or help for the lines; it counts for no attempt.", strings.TrimSuffix(strings.TrimPrefix(err.Error(), sitting.ErrUnread.Error()+": "), "."), exampleOf(p.j.Item(e.Item).Ask()))
 	case errors.Is(err, sitting.ErrNothing):
 		p.say("There is nothing to take back.")
 	case errors.Is(err, sitting.ErrHints):
@@ -116,6 +117,15 @@ func (p *taking) answer(text string) {
 	p.say("Kept. Item %d is answered %q: understood as %s. %s", i+1, text, strings.TrimSuffix(understood, "."), capitalised(p.next()))
 }
 
+// spent says how many answers an item takes.
+func spent(attempts int) string {
+	if attempts == 1 {
+		return "one answer, and it has been given"
+	}
+	return fmt.Sprintf("%d answers, and they have been given", attempts)
+}
+
+// exampleOf is how an answer to a question may look, in the notation asked for.
 func exampleOf(a item.Ask) string {
 	switch a.Kind {
 	case item.AskChoice:
@@ -124,7 +134,7 @@ func exampleOf(a item.Ask) string {
 		return "35"
 	case item.AskPlane, item.AskSymbol, item.AskLine:
 	}
-	return "035/30"
+	return orient.Format(orient.PlaneOf(35*orient.Degree, 30*orient.Degree), a.Notation)
 }
 
 // next is the clear next step.
