@@ -208,6 +208,9 @@ func (g *grader) grade(sources []grade.Source, class *grade.Class, changed *form
 		return err
 	}
 	rep := class.Report()
+	if len(rep.Results) == 0 { // nothing was marked: no file is to look as if it were
+		return g.summary(rep, len(sources))
+	}
 	if err := g.write(rep, dir); err != nil {
 		return err
 	}
