@@ -94,12 +94,16 @@ func TestWrapLosesNothing(t *testing.T) {
 		}
 		lines := Wrap(Bold, 10, float64(width), text)
 		for _, s := range lines {
-			if len([]rune(s)) > 1 && Measure(Bold, 10, s, 0) > float64(width) {
+			if len([]rune(s)) > 1 && Measure(Bold, 10, s, 0) > float64(width)+10*roundOff {
 				return false
 			}
 		}
 		plain := func(s string) string { return strings.ReplaceAll(s, " ", "") }
 		return plain(strings.Join(lines, "")) == plain(text)
+	}
+	// A line that is as wide as its room to the last bit but one: once found by chance.
+	if !check([]uint16{0x17a6, 0xba77, 0xe8c0, 0x446f, 0xf7f2, 0x655e, 0x562e, 0x5178, 0x37c5, 0x4d7, 0xdcd, 0xd92e, 0xd9bc, 0x4de0, 0xcd4b, 0x23e5, 0x156a, 0x210c, 0x1288, 0xbb8, 0xfcd4, 0xef02, 0x6447}, 0xed) {
+		t.Error("a line exactly as wide as its room does not fit it")
 	}
 	if err := quick.Check(check, &quick.Config{MaxCount: 200}); err != nil {
 		t.Error(err)
