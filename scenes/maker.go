@@ -34,10 +34,7 @@ type maker struct {
 func (m *maker) make() {
 	m.measure()
 	m.s.lay = m.lay
-	for i := range m.s.zones {
-		z := &m.s.zones[i]
-		z.widgets, z.rect = z.widgets[:0], draw.Rect{}
-	}
+	m.clear()
 	if m.lay.TooTiny {
 		m.tooTiny()
 	} else {
@@ -49,10 +46,7 @@ func (m *maker) make() {
 		m.sheet()
 	}
 	m.describe()
-	m.focus = m.b.focus
-	for i := range m.s.zones {
-		m.bake(&m.s.zones[i])
-	}
+	m.bakeAll(m.b.focus)
 }
 
 // measure finds how many rows the controls and the line need, and lays out.

@@ -100,10 +100,7 @@ type pageMaker struct {
 func (m *pageMaker) make() {
 	m.measure()
 	m.s.lay = m.lay
-	for i := range m.s.zones {
-		z := &m.s.zones[i]
-		z.widgets, z.rect = z.widgets[:0], draw.Rect{}
-	}
+	m.clear()
 	if m.lay.TooTiny {
 		m.tooTiny()
 	} else {
@@ -113,10 +110,7 @@ func (m *pageMaker) make() {
 		m.question()
 	}
 	m.describe()
-	m.focus = m.p.focus
-	for i := range m.s.zones {
-		m.bake(&m.s.zones[i])
-	}
+	m.bakeAll(m.p.focus)
 	m.paint()
 }
 

@@ -28,6 +28,23 @@ func (m *sketch) width(w widget) float64 {
 	return math.Ceil(most)
 }
 
+// clear empties the zones for the next layout.
+func (m *sketch) clear() {
+	for i := range m.zones {
+		z := &m.zones[i]
+		z.widgets, z.rect = z.widgets[:0], draw.Rect{}
+	}
+}
+
+// bakeAll draws every zone in which something has changed; focus is the
+// control that has the keyboard.
+func (m *sketch) bakeAll(focus describe.ID) {
+	m.focus = focus
+	for i := range m.zones {
+		m.bake(&m.zones[i])
+	}
+}
+
 // bake draws a zone's widgets into its texture, when any of them has changed.
 func (m *sketch) bake(z *zone) {
 	now := baked{rect: z.rect, ground: z.ground, th: m.th, u: m.lay.Unit, focused: m.focusIn(z)}
