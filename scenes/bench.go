@@ -172,6 +172,9 @@ func (b *Bench) World() *sim.World { return b.ses.World() }
 // Settings are the choices in force.
 func (b *Bench) Settings() Settings { return b.set }
 
+// Observation is the instrument as it stands.
+func (b *Bench) Observation() (sim.Observation, bool) { return b.obs, true }
+
 // Choose puts settings in force, as the settings panel does.
 func (b *Bench) Choose(s Settings) {
 	if !s.IsValid() || s == b.set {
@@ -220,13 +223,9 @@ func (b *Bench) Update(in input.Frame) []sim.Command {
 	b.screen.build(b)
 	b.insets.Unit = b.screen.lay.Unit
 	if b.screen.lay.TooTiny { // nothing is to happen that cannot be seen
-		in.Presses, in.Pointers = nil, nil
+		in.Presses, in.Pointers, in.Acts = nil, nil, nil
 	}
-	for _, p := range in.Presses {
-		b.notice = ""
-		b.press(p)
-		b.screen.build(b)
-	}
+	in.InOrder(b.pressed, b.acted)
 	for _, p := range in.Pointers {
 		b.pointer(p)
 		b.screen.build(b)
@@ -234,6 +233,34 @@ func (b *Bench) Update(in input.Frame) []sim.Command {
 	b.advance(in.Ticks)
 	b.screen.build(b)
 	return b.issued
+}
+
+func (b *Bench) pressed(p input.Press) {
+	b.notice = ""
+	b.press(p)
+	b.screen.build(b)
+}
+
+// acted does what was done to a control by its name.
+func (b *Bench) acted(a input.Act) {
+	n := b.screen.tree.Find(a.ID)
+	if n == nil || !n.Focusable || n.Disabled {
+		return
+	}
+	b.notice = ""
+	b.view.hurry()
+	b.focus, b.keyed = a.ID, true
+	switch a.Kind {
+	case input.Activate:
+		b.act(a.ID)
+	case input.Write:
+		if a.ID == idNotebook && b.phase == measuring && b.note.replace(a.Text) {
+			b.edited()
+			b.read()
+		}
+	case input.Focus:
+	}
+	b.screen.build(b)
 }
 
 // longestFrame is the most time one frame may bring: after a pause the bench

@@ -48,6 +48,23 @@ func (f *field) remove(ahead bool) bool {
 	return true
 }
 
+// replace makes the field hold s, as far as it fits; it says whether anything
+// has changed.
+func (f *field) replace(s string) bool {
+	var text []rune
+	for _, r := range s {
+		if len(text) < fieldLimit && r >= ' ' && r != 0x7f {
+			text = append(text, r)
+		}
+	}
+	if string(text) == string(f.text) {
+		return false
+	}
+	f.keep()
+	f.set(string(text))
+	return true
+}
+
 func (f *field) shift(d int) { f.caret = max(0, min(len(f.text), f.caret+d)) }
 
 // undo goes back one change.

@@ -108,10 +108,7 @@ func (p *Paper) Update(in input.Frame) []sim.Command {
 	}
 	p.issued = p.issued[:0]
 	p.screen.build(p)
-	for _, k := range in.Presses {
-		p.press(k)
-		p.screen.build(p)
-	}
+	in.InOrder(p.pressed, p.acted)
 	for _, q := range in.Pointers {
 		p.pointer(q)
 		p.screen.build(p)
@@ -119,6 +116,30 @@ func (p *Paper) Update(in input.Frame) []sim.Command {
 	p.blink = (p.blink + max(in.Ticks, 0)) % (2 * caretTicks)
 	p.screen.build(p)
 	return p.issued
+}
+
+func (p *Paper) pressed(k input.Press) {
+	p.press(k)
+	p.screen.build(p)
+}
+
+// acted does what was done to a control by its name.
+func (p *Paper) acted(a input.Act) {
+	n := p.screen.tree.Find(a.ID)
+	if n == nil || !n.Focusable || n.Disabled {
+		return
+	}
+	p.focus, p.blink = a.ID, 0
+	switch a.Kind {
+	case input.Activate:
+		p.act(a.ID)
+	case input.Write:
+		if a.ID == idNotebook && p.open() && p.note.replace(a.Text) {
+			p.said = ""
+		}
+	case input.Focus:
+	}
+	p.screen.build(p)
 }
 
 // Picture draws the question, or the bench where it is answered.

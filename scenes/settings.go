@@ -54,7 +54,51 @@ type Settings struct {
 	Text        TextSize
 	Theme       theme.Name
 	Calm        bool // reduced motion
+
+	Sound  Loudness // of the levels and the needle
+	Speech bool     // announcements are spoken
+	Scan   Scan     // working the screen with one switch
+	Pace   Pace     // of scanning by itself
+	Quiet  bool     // single letters are no short cuts
 }
+
+// Loudness is how loud the sound is. The zero value is silence: nothing sounds
+// before it is asked for.
+type Loudness uint8
+
+// The steps.
+const (
+	SoundOff Loudness = iota
+	SoundSoft
+	SoundMiddle
+	SoundLoud
+)
+
+// Gain is the factor on the samples, in [0, 1].
+func (l Loudness) Gain() float64 { return [...]float64{0, 0.25, 0.5, 1}[l] }
+
+// String is the loudness in words.
+func (l Loudness) String() string { return [...]string{"off", "soft", "middle", "loud"}[l] }
+
+// Scan is how one or two switches reach every control.
+type Scan uint8
+
+// The ways.
+const (
+	ScanOff    Scan = iota
+	ScanItself      // the mark goes from control to control; one switch presses
+	ScanTwo         // one switch moves the mark, the other presses
+)
+
+// Pace is how long the mark of scanning stays on a control.
+type Pace uint8
+
+// The paces.
+const (
+	PaceSlow   Pace = iota // 4 s
+	PaceMiddle             // 2 s
+	PaceQuick              // 1 s
+)
 
 // TextSize is the size of all text.
 type TextSize uint8
@@ -76,7 +120,8 @@ func (t TextSize) String() string { return [...]string{"100 %", "125 %", "150 %"
 // IsValid says whether every choice is one of those offered.
 func (s Settings) IsValid() bool {
 	return s.Notation <= orient.DirectionDip && s.Declination <= DeclinationYours &&
-		s.Dips <= MostMissed && s.Text <= Text200 && s.Theme <= theme.ContrastBlack
+		s.Dips <= MostMissed && s.Text <= Text200 && s.Theme <= theme.ContrastBlack &&
+		s.Sound <= SoundLoud && s.Scan <= ScanTwo && s.Pace <= PaceQuick
 }
 
 // Mix is the share of gentle, moderate and steep planes to deal, given what

@@ -2,6 +2,8 @@
 // window, the browser page and the tests all fill it; scenes read it.
 package input
 
+import "cuesta/scenes/describe"
+
 // Key is a key that has a meaning of its own, whatever it types.
 type Key uint8
 
@@ -75,6 +77,27 @@ type Pointer struct {
 	Touch bool
 }
 
+// ActKind is what a person does to a control that they name instead of pointing
+// at it.
+type ActKind uint8
+
+// The acts.
+const (
+	Activate ActKind = iota // presses it
+	Focus                   // gives it the keyboard
+	Write                   // makes a field hold Text
+)
+
+// Act is done to a control by its ID in the description, as screen readers,
+// switches and the controls of a page do. An ID that is not on the screen, or
+// is disabled there, is passed over.
+type Act struct {
+	Kind  ActKind
+	ID    describe.ID
+	Text  string // of Write
+	After int    // how many of the frame's Presses came before it
+}
+
 // Frame is everything since the last frame, in the order it happened.
 type Frame struct {
 	W, H     float64 // size of the picture in device pixels; pointers use them too
@@ -82,4 +105,20 @@ type Frame struct {
 	Ticks    int     // fixed steps of 1/120 s that have passed
 	Presses  []Press
 	Pointers []Pointer
+	Acts     []Act // in order; their After never falls
+}
+
+// InOrder calls press and act for the presses and acts of the frame as they
+// came.
+func (f *Frame) InOrder(press func(Press), act func(Act)) {
+	next := 0
+	for i := range f.Presses {
+		for ; next < len(f.Acts) && f.Acts[next].After <= i; next++ {
+			act(f.Acts[next])
+		}
+		press(f.Presses[i])
+	}
+	for ; next < len(f.Acts); next++ {
+		act(f.Acts[next])
+	}
 }
