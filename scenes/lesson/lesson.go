@@ -14,7 +14,10 @@ type Lesson struct {
 	Notes   string // for the presenter, before the first step
 	Seed    uint64 // of the stone, the needle and the simulated student
 	Plane   orient.Plane
-	Steps   []Step
+	// Declination of the place, east positive; the dial begins set to it. The
+	// field is 20 µT horizontal.
+	Declination orient.Angle
+	Steps       []Step
 }
 
 // Step is what happens when the presenter goes on once. Its parts happen in the
@@ -22,7 +25,7 @@ type Lesson struct {
 type Step struct {
 	Plane   *orient.Plane // another slab
 	Pose    *Pose         // the instrument is put there
-	Mistake string        // the name of a mistake that the simulated student makes now, live
+	Mistake string        // the name of a mistake that the simulated student makes now, live; "careful" makes none; the draws differ from step to step
 	Do      []string      // lines of the spoken bench, a second each
 	Needle  float64       // seconds in which needle and bubbles run on
 	Wait    float64       // seconds before the next step may follow by itself; 0 waits for the presenter
