@@ -1,0 +1,213 @@
+package describe
+
+import (
+	"slices"
+	"strings"
+)
+
+// Herald says what changes on a screen, for those who do not see it. The zero
+// value has heard nothing yet. It says what the description says and nothing
+// else, so it tells no answer before the screen does.
+//
+// A status is told without moving the focus (WCAG 2.2, 4.1.3). What a picture
+// shows may change many times a second; it is told when it has come to rest,
+// and now and then while it goes on changing.
+type Herald struct {
+	now      int // ticks that have passed
+	headings []string
+	labels   []told
+	focus    Node
+	statuses []told
+	images   []picture
+	said     []string // in this call
+}
+
+// told is what a node has last been told as.
+type told struct {
+	id   ID
+	text string
+}
+
+// picture is an image and what has been told of it.
+type picture struct {
+	id          ID
+	name, value string // as told
+	next        string // the value that waits
+	since, last int    // when the waiting value came, when it was last told
+}
+
+// A picture is told when it has been the same for still ticks, or when it has
+// kept changing for most, in ticks of 1/120 s.
+const (
+	still = 36  // 0.3 s
+	most  = 300 // 2.5 s
+)
+
+// Pass lets ticks of 1/120 s go by. Without it pictures are told when they
+// appear and not when they change.
+func (h *Herald) Pass(ticks int) { h.now += max(ticks, 0) }
+
+// Hear returns the sentences to say since the last call, the most wanted first:
+// the heading of a new screen and the words under it, the control that got the
+// focus or how it has changed, statuses, and what pictures show. A sentence is
+// not said twice in one call. Most calls return nil.
+func (h *Herald) Hear(t *Tree) []string {
+	h.said = nil
+	fresh := h.hearHeadings(t)
+	h.hearFocus(t, fresh)
+	h.hearStatuses(t)
+	h.hearImages(t)
+	return h.said
+}
+
+// say adds sentences that have not been said in this call.
+func (h *Herald) say(words string) {
+	for _, s := range sentences(words) {
+		if s = sentence(s); !slices.Contains(h.said, s) {
+			h.said = append(h.said, s)
+		}
+	}
+}
+
+// hearHeadings tells headings that were not on the last screen, with the labels
+// under them, and labels that were not there before. It says whether there was
+// such a heading.
+func (h *Herald) hearHeadings(t *Tree) bool {
+	var headings []string
+	var labels []told
+	fresh, any := false, false
+	t.Root.walk(func(n *Node) {
+		switch n.Role {
+		case Heading:
+			fresh = !slices.Contains(h.headings, n.words())
+			headings = append(headings, n.words())
+			any = any || fresh
+			if fresh {
+				h.say(sentence(n.words()))
+			}
+		case Label:
+			labels = append(labels, told{n.ID, n.words()})
+			if fresh || !has(h.labels, n.ID) && n.ID != 0 {
+				h.say(sentence(n.words()))
+			}
+		case Group, Image, Button, Field, Toggle, Choice, Status:
+		}
+	})
+	h.headings, h.labels = headings, labels
+	return any
+}
+
+func has(ts []told, id ID) bool {
+	return slices.ContainsFunc(ts, func(t told) bool { return t.id == id })
+}
+
+// words are the name and the value of a node that is no control.
+func (n *Node) words() string {
+	if n.Value == "" {
+		return n.Name
+	}
+	return join(n.Name, ": ", n.Value)
+}
+
+// hearFocus tells the control that got the focus or stands on a fresh screen,
+// or what has changed of it.
+func (h *Herald) hearFocus(t *Tree, fresh bool) {
+	n := t.Find(t.Focus)
+	if n == nil {
+		h.focus = Node{}
+		return
+	}
+	old := h.focus
+	h.focus = *n
+	h.focus.Children = nil
+	if fresh || n.ID != old.ID || n.Role != old.Role || n.Name != old.Name {
+		h.say(n.Say())
+		return
+	}
+	if n.On != old.On || n.Disabled != old.Disabled {
+		h.say(sentence(capital(strings.Trim(n.state()+", "+n.withheld(), ", "))))
+	}
+	if n.Value != old.Value && n.Role != Image {
+		h.say(changed(old.Value, n.Value))
+	}
+}
+
+// changed are the sentences of a value that were not in the old one.
+func changed(old, now string) string {
+	if now == "" {
+		return "Empty."
+	}
+	before := sentences(old)
+	var out []string
+	for _, s := range sentences(now) {
+		if !slices.Contains(before, s) {
+			out = append(out, sentence(s))
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+func (h *Herald) hearStatuses(t *Tree) {
+	var statuses []told
+	t.Root.walk(func(n *Node) {
+		if n.Role != Status || n.words() == "" {
+			return
+		}
+		now := told{n.ID, n.words()}
+		statuses = append(statuses, now)
+		if slices.Contains(h.statuses, now) {
+			return
+		}
+		h.say(sentence(n.words()))
+		if n.Keys != "" {
+			h.say(sentence("Keys: " + KeyWords(n.Keys)))
+		}
+	})
+	h.statuses = statuses
+}
+
+func (h *Herald) hearImages(t *Tree) {
+	var images []picture
+	t.Root.walk(func(n *Node) {
+		if n.Role == Image && n.Value != "" {
+			images = append(images, h.hearImage(n))
+		}
+	})
+	h.images = images
+}
+
+// hearImage tells of a picture what is due, and returns what is then known of
+// it.
+func (h *Herald) hearImage(n *Node) picture {
+	i := slices.IndexFunc(h.images, func(p picture) bool { return p.id == n.ID })
+	if i < 0 || h.images[i].name != n.Name {
+		h.say(pictureWords(n.Name, n.Value))
+		return picture{id: n.ID, name: n.Name, value: n.Value, next: n.Value, since: h.now, last: h.now}
+	}
+	p := h.images[i]
+	if n.Value != p.next {
+		p.next, p.since = n.Value, h.now
+	}
+	if p.next == p.value {
+		if h.now-p.since >= still {
+			p.last = h.now
+		}
+		return p
+	}
+	if h.now-p.since >= still || h.now-p.last >= most {
+		if s := changed(p.value, p.next); s != "" {
+			h.say(pictureWords(n.Name, s))
+		}
+		p.value, p.last = p.next, h.now
+	}
+	return p
+}
+
+// pictureWords names the picture before a state in a few words; whole sentences
+// stand by themselves.
+func pictureWords(name, value string) string {
+	if whole(value) {
+		return value
+	}
+	return sentence(join(name, ": ", value))
+}
