@@ -1,6 +1,3 @@
-// Package lesson is a lecture as data: a file of steps that a presenter goes
-// through. A lesson decides nothing about pictures; scenes and the terminal
-// play it.
 package lesson
 
 import "cuesta/orient"
