@@ -32,6 +32,10 @@ func (b *Bench) act(id describe.ID) {
 		b.open(controlsPanel)
 	case idKeypad:
 		b.open(keypadPanel)
+	case idHall:
+		if b.leave != nil {
+			b.leave()
+		}
 	case idWhy:
 		b.open(whyPanel)
 	case idPanelMore:

@@ -86,7 +86,8 @@ type Bench struct {
 	screen  screen
 	issued  []sim.Command
 	closing error
-	exam    *exam // where the bench answers a question of a form
+	exam    *exam  // where the bench answers a question of a form
+	leave   func() // for the hall, where there is one
 }
 
 // NewBench sets up a bench. What cannot be loaded from the store is told on
@@ -190,6 +191,16 @@ func (b *Bench) Choose(s Settings) {
 	}
 	b.save()
 }
+
+// wear takes over what of the settings is a matter of eyes, ears and hands;
+// what is asked of the student stays as it is.
+func (b *Bench) wear(s Settings) {
+	s.Notation, s.Declination, s.Dips = b.set.Notation, b.set.Declination, b.set.Dips
+	b.set = s
+}
+
+// Leaves offers the way back to the hall.
+func (b *Bench) Leaves(leave func()) { b.leave = leave; b.screen.made = false }
 
 // Close saves what is to be kept; it is called once, at the end.
 func (b *Bench) Close() error {

@@ -51,6 +51,7 @@ const (
 	idMore
 	idWhy
 	idKeypad
+	idHall // back to the hall
 	// Each setting has its choices in a row from its first ID on.
 	idSetNotation    describe.ID = 100
 	idSetDeclination describe.ID = 110

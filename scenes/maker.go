@@ -237,7 +237,7 @@ func (m *maker) menuWidgets() []widget {
 	if m.b.view.close {
 		closer = "Farther"
 	}
-	return []widget{
+	ws := []widget{
 		{id: idViewLeft, name: "View from further left", text: "‹"},
 		{id: idView, name: "View", value: m.viewWords(), text: "View", keys: "arrows, when it has the focus"},
 		{id: idViewRight, name: "View from further right", text: "›"},
@@ -245,6 +245,10 @@ func (m *maker) menuWidgets() []widget {
 		{id: idSettings, name: "Settings", text: "Settings", keys: "F2"},
 		{id: idHelp, name: "Help", text: "Help", keys: "F1"},
 	}
+	if m.b.leave != nil {
+		ws = append(ws, widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: "F10"})
+	}
+	return ws
 }
 
 // overRock is the ground of words that lie over the rock: none over the bare

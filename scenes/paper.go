@@ -44,6 +44,7 @@ type Paper struct {
 	pad    bool // the keypad is open
 	done   string
 	bench  *Bench // of the question at the bench, while it is open
+	leave  func() // for the hall, where there is one
 	frame  input.Frame
 	screen paperScreen
 	issued []sim.Command
@@ -159,6 +160,32 @@ func (p *Paper) Description() *describe.Tree {
 	return &p.screen.tree
 }
 
+// Settings are the choices in force.
+func (p *Paper) Settings() Settings { return p.set }
+
+// Choose puts settings in force. The notation and the planes are the form's.
+func (p *Paper) Choose(s Settings) {
+	if !s.IsValid() {
+		return
+	}
+	p.set = s
+	if p.bench != nil {
+		p.bench.wear(s)
+	}
+	p.screen.made = false
+}
+
+// Leaves offers the way back to the hall.
+func (p *Paper) Leaves(leave func()) { p.leave = leave; p.screen.made = false }
+
+// Observation is that of the bench, while it is open.
+func (p *Paper) Observation() (sim.Observation, bool) {
+	if p.bench == nil {
+		return sim.Observation{}, false
+	}
+	return p.bench.Observation()
+}
+
 // Close ends the scene; everything has been kept already.
 func (p *Paper) Close() error { return nil }
 
@@ -180,7 +207,7 @@ func (p *Paper) openBench() {
 		p.said = err.Error()
 		return
 	}
-	b.set.Text, b.set.Theme, b.set.Calm = p.set.Text, p.set.Theme, p.set.Calm
+	b.wear(p.set)
 	b.exam = &exam{name: p.name(p.at), record: p.fromBench, back: p.leaveBench}
 	p.bench = b
 	b.Update(input.Frame{W: p.frame.W, H: p.frame.H, Scale: p.frame.Scale})
@@ -260,6 +287,10 @@ func (p *Paper) act(id describe.ID) {
 		p.focus = id
 	case idKeypad:
 		p.pad = !p.pad
+	case idHall:
+		if p.leave != nil {
+			p.leave()
+		}
 	default:
 		if id >= idPadKey {
 			p.padKey(int(id - idPadKey))

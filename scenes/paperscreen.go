@@ -149,6 +149,9 @@ func (m *pageMaker) items() []stripItem {
 		out = append(out, m.button(widget{id: idUndo, name: "Take the last answer back", text: "Undo", keys: "Ctrl Z"}),
 			m.button(widget{id: idFinish, name: "Hand the form in", text: "Hand in"}))
 	}
+	if m.p.leave != nil {
+		out = append(out, m.button(widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: "F10"}))
+	}
 	return out
 }
 

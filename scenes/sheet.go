@@ -222,13 +222,17 @@ func (b *Bench) soFar() string {
 	return words + "."
 }
 
-func (m *maker) choices(o option) block {
+func (m *maker) choices(o option) block { return m.optionRow(o, m.sheetWidth()) }
+
+// optionRow is the name of a setting with its choices, in rows no wider than
+// wide.
+func (m *sketch) optionRow(o option, wide float64) block {
 	u, t := m.lay.Unit, m.lay.Text
 	h := max(36*u, 1.5*noteSize*t)
 	name := widget{text: o.name, look: plain, size: noteSize * t, bold: true, leading: h, rect: draw.Rect{H: h}}
 	name.rect.W = m.width(name)
 	x0, y := 130*t, 0.0
-	if m.sheetWidth() < 620*t {
+	if wide < 620*t {
 		x0, y = 0, h
 	}
 	var b block
@@ -237,10 +241,10 @@ func (m *maker) choices(o option) block {
 	for i, s := range o.words {
 		c := m.styled(widget{id: o.first + describe.ID(i), role: describe.Choice, name: o.name + ": " + s, text: s, on: i == o.at}, chip)
 		c.size = noteSize * t
-		wide := c
-		wide.bold = true
-		w := m.width(wide) + 20*u
-		if x > x0 && x+w > m.sheetWidth() {
+		bold := c
+		bold.bold = true
+		w := m.width(bold) + 20*u
+		if x > x0 && x+w > wide {
 			x, y = x0, y+h+6*u
 		}
 		c.rect = draw.Rect{X: x, Y: y, W: w, H: h}

@@ -1,0 +1,151 @@
+package scenes
+
+import (
+	"errors"
+	"strings"
+	"testing"
+
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+)
+
+func testHall(o HallOptions) (*Hall, func(...input.Press)) {
+	if o.Doors == nil {
+		o.Doors = []Door{
+			{Group: Practice, Title: "The bench", Words: "A slab and an instrument.", Open: func() (Scene, error) { return NewBench(BenchOptions{Seed: 4}) }},
+			{Group: Practice, Title: "Open a form", Words: "From a file.", Wants: WantForm},
+			{Group: Lectures, Title: "Broken", Words: "It cannot be opened.", Open: func() (Scene, error) { return nil, errors.New("the file is torn") }},
+		}
+	}
+	h := NewHall(o)
+	step := func(ps ...input.Press) {
+		h.Update(input.Frame{W: 1280, H: 720, Scale: 1, Ticks: 2, Presses: ps})
+	}
+	step()
+	return h, step
+}
+
+// named finds the control of a name.
+func named(t *testing.T, tree *describe.Tree, name string) describe.Node {
+	t.Helper()
+	for _, n := range tree.Order() {
+		if n.Name == name {
+			return *n
+		}
+	}
+	t.Fatalf("no control %q on the screen %q", name, tree.Root.Name)
+	return describe.Node{}
+}
+
+func TestTheHallLeadsInAndOutByKeys(t *testing.T) {
+	h, step := testHall(HallOptions{})
+	if got := h.Description().Root.Name; got != "Hall" {
+		t.Fatalf("the first screen is %q, want the hall", got)
+	}
+	step(input.Press{Key: input.Enter})
+	if got := h.Description().Root.Name; got != "Bench" {
+		t.Fatalf("Enter on the first door leads to %q, want the bench", got)
+	}
+	step(input.Press{Rune: '0'}, input.Press{Rune: '3'})
+	step(input.Press{Key: input.F10})
+	if got := h.Description().Root.Name; got != "Hall" {
+		t.Fatalf("F10 leads to %q, want the hall", got)
+	}
+	step(input.Press{Key: input.Escape})
+	note := named(t, h.Description(), "Notebook, strike / dip")
+	if note.Value != "03" {
+		t.Errorf("the notebook holds %q after a visit to the hall, want 03", note.Value)
+	}
+}
+
+func TestTheBenchShowsTheWayToTheHall(t *testing.T) {
+	h, step := testHall(HallOptions{})
+	step(input.Press{Key: input.Enter})
+	menu := named(t, h.Description(), "Menu: lectures, forms and more")
+	h.Update(input.Frame{W: 1280, H: 720, Scale: 1, Acts: []input.Act{{ID: menu.ID}}})
+	if got := h.Description().Root.Name; got != "Hall" {
+		t.Errorf("Menu leads to %q, want the hall", got)
+	}
+	alone, err := NewBench(BenchOptions{Seed: 4})
+	if err != nil {
+		t.Fatal(err)
+	}
+	alone.Update(input.Frame{W: 1280, H: 720, Scale: 1})
+	for _, n := range alone.Description().Order() {
+		if strings.HasPrefix(n.Name, "Menu") {
+			t.Error("a bench without a hall offers the way to one")
+		}
+	}
+}
+
+func TestADoorThatCannotBeOpenedSaysWhy(t *testing.T) {
+	h, _ := testHall(HallOptions{})
+	broken := named(t, h.Description(), "Broken")
+	h.Update(input.Frame{W: 1280, H: 720, Scale: 1, Acts: []input.Act{{ID: broken.ID}}})
+	said := h.Description().Find(idHint)
+	if said == nil || said.Name != "the file is torn" {
+		t.Errorf("the hall says %v, want why the door stays shut", said)
+	}
+}
+
+func TestTheHallAsksForAFileOnce(t *testing.T) {
+	h, _ := testHall(HallOptions{})
+	form := named(t, h.Description(), "Open a form")
+	h.Update(input.Frame{W: 1280, H: 720, Scale: 1, Acts: []input.Act{{ID: form.ID}}})
+	if first, second := h.Wanted(), h.Wanted(); first != WantForm || second != NoWant {
+		t.Errorf("asked for %v and then %v, want a form and nothing", first, second)
+	}
+}
+
+func TestSettingsOfTheHallHoldInEveryScene(t *testing.T) {
+	var kept Settings
+	h, step := testHall(HallOptions{Keep: func(s Settings) { kept = s }})
+	big := named(t, h.Description(), "Text: 200 %")
+	h.Update(input.Frame{W: 1280, H: 720, Scale: 1, Acts: []input.Act{{ID: big.ID}}})
+	if h.Settings().Text != Text200 || kept.Text != Text200 {
+		t.Errorf("text %v, kept %v, want 200 %%", h.Settings().Text, kept.Text)
+	}
+	h.page = 0
+	bench := named(t, h.Description(), "The bench")
+	h.Update(input.Frame{W: 1280, H: 720, Scale: 1, Acts: []input.Act{{ID: bench.ID}}})
+	step()
+	if got := h.inside.(*Bench).Settings().Text; got != Text200 {
+		t.Errorf("the bench has text %v, want 200 %%", got)
+	}
+}
+
+// closable counts how often it is closed.
+type closable struct {
+	Scene
+	closed int
+	err    error
+}
+
+func (c *closable) Close() error { c.closed++; return c.err }
+
+func TestEverySceneIsClosedOnceAndItsErrorTold(t *testing.T) {
+	b, err := NewBench(BenchOptions{Seed: 1})
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, second := &closable{Scene: b, err: errors.New("disk full")}, &closable{Scene: b}
+	h, _ := testHall(HallOptions{First: first})
+	h.Enter(second)
+	err = h.Close()
+	if first.closed != 1 || second.closed != 1 || err == nil || !strings.Contains(err.Error(), "disk full") {
+		t.Errorf("closed %d and %d times with %v, want once each and the error", first.closed, second.closed, err)
+	}
+}
+
+func TestTheHallPaintsItsRockOnce(t *testing.T) {
+	h, step := testHall(HallOptions{})
+	var l draw.List
+	for range 6 {
+		step()
+		h.Picture(&l)
+	}
+	if n := testing.AllocsPerRun(20, func() { step(); h.Picture(&l) }); n > 4 {
+		t.Errorf("%v allocations in a frame in which nothing happens", n)
+	}
+}
