@@ -54,12 +54,20 @@ const (
 	idHall // back to the hall
 	// Each setting has its choices in a row from its first ID on.
 	idSetNotation    describe.ID = 100
+	idSetSound       describe.ID = 105
 	idSetDeclination describe.ID = 110
+	idSetSpeech      describe.ID = 114
+	idSetScan        describe.ID = 116
 	idSetDips        describe.ID = 120
+	idSetPace        describe.ID = 126
 	idSetText        describe.ID = 130
+	idSetLetters     describe.ID = 136
 	idSetTheme       describe.ID = 140
 	idSetMotion      describe.ID = 150
+	idSetKeys        describe.ID = 155
+	idUsualKeys      describe.ID = 156
 	idHelpLine       describe.ID = 160
+	idKeyRow         describe.ID = 900 // as many as there are actions
 	idPadKey         describe.ID = 1000
 )
 

@@ -17,7 +17,9 @@ type practice struct {
 	Seed     uint64 // of the plane on the bench
 }
 
-const practiceVersion = 1
+// practiceVersion is written; practices of version 1, which had neither sound,
+// speech, switches nor keys to choose, are read as well.
+const practiceVersion = 2
 
 // load takes up where the student left off. Data that cannot be read is set
 // aside, never overwritten.
@@ -63,8 +65,8 @@ func readPractice(data []byte) (practice, error) {
 	switch {
 	case d.More():
 		return practice{}, fmt.Errorf("there is more after the end")
-	case p.Version != practiceVersion:
-		return practice{}, fmt.Errorf("version %d, this program reads version %d", p.Version, practiceVersion)
+	case p.Version < 1 || p.Version > practiceVersion:
+		return practice{}, fmt.Errorf("version %d, this program reads versions 1 to %d", p.Version, practiceVersion)
 	case !p.Settings.IsValid():
 		return practice{}, fmt.Errorf("a setting is none of those offered")
 	case p.Planes < 0:

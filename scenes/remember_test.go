@@ -10,6 +10,7 @@ import (
 	"cuesta/orient"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keep"
+	"cuesta/scenes/keymap"
 )
 
 func TestPracticeGoesOnFromDayToDay(t *testing.T) {
@@ -44,6 +45,7 @@ func TestDamagedPracticeIsSetAsideNotLost(t *testing.T) {
 		"cut":           `{"Version":1,"Settings":{"Nota`,
 		"not text":      "\x00\x01\x02",
 		"other version": `{"Version":9}`,
+		"keys":          `{"Version":2,"Settings":{"Keys":[{"Do":"flip","Key":"Escape"}]},"Tally":{"version":1,"classes":{},"mistakes":{},"answers":0}}`,
 		"unknown":       `{"Version":1,"Colour":"red"}`,
 		"setting":       `{"Version":1,"Settings":{"Theme":200},"Tally":{"version":1,"classes":{},"mistakes":{},"answers":0}}`,
 		"junk behind":   `{"Version":1} {}`,
@@ -82,5 +84,35 @@ func TestAFullDiskIsSaidAndPracticeGoesOn(t *testing.T) {
 	}
 	if err := k.b.Close(); !errors.Is(err, errFull) {
 		t.Errorf("got %v at the end, want the reason", err)
+	}
+}
+
+// Practices kept before there was sound, speech or a choice of keys go on.
+func TestAnOlderPracticeIsRead(t *testing.T) {
+	const old = `{"Version":1,"Settings":{"Notation":2,"Declination":0,"Dips":1,"Text":1,"Theme":1,"Calm":true},` +
+		`"Tally":{"version":1,"classes":{},"mistakes":{},"answers":0},"Planes":4,"Seed":12}`
+	path := filepath.Join(t.TempDir(), "practice.json")
+	if err := os.WriteFile(path, []byte(old), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	k := newHands(t, BenchOptions{Seed: 1, Store: keep.File{Path: path}})
+	want := Settings{Notation: orient.DirectionDip, Dips: GentleDips, Text: Text125, Theme: 1, Calm: true}
+	if got := k.b.Settings(); got != want || k.b.notice != "" || k.b.number != 4 {
+		t.Errorf("got %+v at station %d, notice %q; want %+v at 4", got, k.b.number, k.b.notice, want)
+	}
+}
+
+func TestEverySettingIsKept(t *testing.T) {
+	store := keep.File{Path: filepath.Join(t.TempDir(), "practice.json")}
+	k := newHands(t, BenchOptions{Seed: 7, Store: store})
+	keys, _, err := k.b.Settings().Keys.With(keymap.Flip, keymap.Stroke{Rune: 'x'})
+	if err != nil {
+		t.Fatal(err)
+	}
+	want := Settings{Sound: SoundSoft, Speech: true, Scan: ScanTwo, Pace: PaceQuick, Quiet: true, Keys: keys}
+	k.b.Choose(want)
+	again := newHands(t, BenchOptions{Seed: 7, Store: store})
+	if got := again.b.Settings(); got != want {
+		t.Errorf("got %+v, want %+v", got, want)
 	}
 }

@@ -3,7 +3,9 @@ package scenes
 import (
 	"cuesta/orient"
 	"cuesta/quiz"
+	"cuesta/scenes/keymap"
 	"cuesta/scenes/theme"
+	"cuesta/sim"
 )
 
 // Declination says who sets the declination on the dial.
@@ -59,7 +61,8 @@ type Settings struct {
 	Speech bool     // announcements are spoken
 	Scan   Scan     // working the screen with one switch
 	Pace   Pace     // of scanning by itself
-	Quiet  bool     // single letters are no short cuts
+	Quiet  bool     // signs that are typed are no short cuts
+	Keys   keymap.Map
 }
 
 // Loudness is how loud the sound is. The zero value is silence: nothing sounds
@@ -99,6 +102,15 @@ const (
 	PaceMiddle             // 2 s
 	PaceQuick              // 1 s
 )
+
+// String is the way in words.
+func (s Scan) String() string { return [...]string{"off", "by itself", "two switches"}[s] }
+
+// Ticks is how long the mark stays, in steps of 1/120 s.
+func (p Pace) Ticks() int { return [...]int{4, 2, 1}[p] * sim.TicksPerSecond }
+
+// String is the pace in words.
+func (p Pace) String() string { return [...]string{"4 s", "2 s", "1 s"}[p] }
 
 // TextSize is the size of all text.
 type TextSize uint8

@@ -21,10 +21,6 @@ type option struct {
 }
 
 func (s Settings) options() []option {
-	calm := 0
-	if s.Calm {
-		calm = 1
-	}
 	var themes []string
 	for _, n := range theme.Names {
 		themes = append(themes, n.String())
@@ -35,8 +31,21 @@ func (s Settings) options() []option {
 		{idSetDips, "Planes", []string{"all dips", "gentle", "moderate", "steep", "what I miss most"}, int(s.Dips)},
 		{idSetText, "Text", []string{Text100.String(), Text125.String(), Text150.String(), Text200.String()}, int(s.Text)},
 		{idSetTheme, "Colours", themes, int(s.Theme)},
-		{idSetMotion, "Motion", []string{"full", "reduced"}, calm},
+		{idSetMotion, "Motion", []string{"full", "reduced"}, second(s.Calm)},
+		{idSetSound, "Sound", []string{SoundOff.String(), SoundSoft.String(), SoundMiddle.String(), SoundLoud.String()}, int(s.Sound)},
+		{idSetSpeech, "Speech", []string{"off", "on"}, second(s.Speech)},
+		{idSetScan, "Switches", []string{ScanOff.String(), ScanItself.String(), ScanTwo.String()}, int(s.Scan)},
+		{idSetPace, "Mark stays", []string{PaceSlow.String(), PaceMiddle.String(), PaceQuick.String()}, int(s.Pace)},
+		{idSetLetters, "Letter keys", []string{"work", "only write"}, second(s.Quiet)},
 	}
+}
+
+// second is the second of two choices, when it is the one.
+func second(is bool) int {
+	if is {
+		return 1
+	}
+	return 0
 }
 
 // with returns the settings with the choice of an ID made.
@@ -59,6 +68,16 @@ func (s Settings) with(id describe.ID) Settings {
 			s.Theme = theme.Name(at)
 		case idSetMotion:
 			s.Calm = at == 1
+		case idSetSound:
+			s.Sound = Loudness(at)
+		case idSetSpeech:
+			s.Speech = at == 1
+		case idSetScan:
+			s.Scan = Scan(at)
+		case idSetPace:
+			s.Pace = Pace(at)
+		case idSetLetters:
+			s.Quiet = at == 1
 		}
 	}
 	return s
