@@ -2,6 +2,7 @@ package learner
 
 import (
 	"math"
+	"math/rand/v2"
 	"slices"
 	"strings"
 
@@ -21,14 +22,7 @@ func (d *desk) measure(b item.AtBench) error {
 	}
 	h := &hands{rec: rec, r: d.r}
 	h.lookAround()
-	p := d.plan(h, tenth(setup.Field.Declination))
-	z := d.strike(h, p)
-	dip := d.dip(h, p)
-	d.text = d.write(h, setup, z, dip)
-	if d.leftOff(h) {
-		d.made = append(d.made, mistake.LevelNotCentred)
-	}
-	h.do(sim.Command{Kind: sim.Note, Text: d.text})
+	d.bothReadings(h)
 	d.evidence.Edge, d.evidence.HasEdge = rec.World().Reading(sim.OnEdge)
 	d.evidence.Side, d.evidence.HasSide = rec.World().Reading(sim.OnSide)
 	if h.err != nil {
@@ -38,6 +32,39 @@ func (d *desk) measure(b item.AtBench) error {
 	err = rec.Recording().Write(&text)
 	d.recording = text.String()
 	return err
+}
+
+// bothReadings measures the rock that the hands have looked at.
+func (d *desk) bothReadings(h *hands) {
+	setup := h.rec.World().Setup()
+	p := d.plan(h, tenth(setup.Field.Declination))
+	z := d.strike(h, p)
+	dip := d.dip(h, p)
+	d.text = d.write(h, setup, z, dip)
+	if d.leftOff(h) {
+		d.made = append(d.made, mistake.LevelNotCentred)
+	}
+	h.do(sim.Command{Kind: sim.Note, Text: d.text})
+}
+
+// Measure takes both readings at a bench as it stands, with the mistake of the
+// learner, notes them down there in the notation and returns what was noted. The
+// same bench and seed give the same commands. It is for someone to watch: the
+// lie of the rock is taken in by eye, without a turn of the instrument. The
+// error is that of a bench that refuses a command.
+func (l Learner) Measure(rec *record.Recorder, n orient.Notation, seed uint64) (string, error) {
+	d := desk{Learner: l, r: rand.New(rand.NewPCG(seed, stream))}
+	d.part.Spec.Notation = n
+	h := &hands{rec: rec, r: d.r}
+	h.face(rec.World().Setup().Plane.Normal())
+	if h.see().Seat != sim.OnEdge {
+		h.do(sim.Command{Kind: sim.Place, Seat: sim.OnEdge})
+	}
+	if h.see().Dial.State == sim.NeedleLocked {
+		h.act(sim.Free)
+	}
+	d.bothReadings(h)
+	return d.text, h.err
 }
 
 // tenth is a declination as it is set on the ring.
