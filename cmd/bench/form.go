@@ -1,79 +1,109 @@
+//go:build !js
+
 package main
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"os"
+	"path/filepath"
 	"strings"
 	"time"
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/sitting"
 	"cuesta/scenes"
-	"cuesta/scenes/input"
 	"cuesta/scenes/keep"
-	"cuesta/scenes/window"
 )
 
-// openForm shows a form until its window is closed. It goes on where an earlier
-// sitting stopped.
-func openForm(o options) error {
-	file, err := os.Open(o.form)
+// files are the doors to what lies in the current folder.
+func (p place) files() []scenes.Door {
+	var out []scenes.Door
+	for _, path := range formsIn(cmp.Or(p.folder, ".")) {
+		out = append(out, fileDoor(path, func() (scenes.Scene, error) { return p.form(path) }))
+	}
+	return out
+}
+
+// mostForms bounds the forms of a folder that are offered.
+const mostForms = 12
+
+// formsIn are the forms that lie in a folder.
+func formsIn(dir string) []string {
+	entries, err := os.ReadDir(dir)
 	if err != nil {
-		return err
+		return nil
+	}
+	var found []string
+	for _, e := range entries {
+		if strings.HasSuffix(e.Name(), form.FormEnding) {
+			found = append(found, filepath.Join(dir, e.Name()))
+		}
+	}
+	return found[:min(len(found), mostForms)]
+}
+
+func fileDoor(path string, open func() (scenes.Scene, error)) scenes.Door {
+	name := strings.TrimSuffix(filepath.Base(path), form.FormEnding)
+	words := "A form in this folder, not yet handed in."
+	if _, err := os.Lstat(strings.TrimSuffix(path, form.FormEnding) + form.SubmissionEnding); err == nil {
+		words = "Handed in."
+	}
+	return scenes.Door{Group: scenes.Practice, Title: "Form " + name, Words: words, Open: open}
+}
+
+// form opens a form. It goes on where an earlier sitting stopped.
+func (p place) form(path string) (scenes.Scene, error) {
+	file, err := os.Open(path)
+	if err != nil {
+		return nil, err
 	}
 	defer file.Close()
 	f, err := form.DecodeForm(file)
 	if err != nil {
-		return fmt.Errorf("%s: %w", o.form, err)
+		return nil, fmt.Errorf("%s: %w", path, err)
 	}
-	base := strings.TrimSuffix(strings.TrimSuffix(o.form, form.FormEnding), ".json")
-	to := base + form.SubmissionEnding
-	if _, err := os.Lstat(to); err == nil {
-		return fmt.Errorf("%s is already there: the form has been handed in; cuesta take --force answers it anew", to)
+	base := strings.TrimSuffix(strings.TrimSuffix(path, form.FormEnding), ".json")
+	s := &sat{journal: base + sitting.Ending, submission: base + form.SubmissionEnding}
+	if _, err := os.Lstat(s.submission); err == nil {
+		return nil, fmt.Errorf("%s is already there: the form has been handed in; cuesta take --force answers it anew", s.submission)
 	}
-	j, err := sitting.Open(base+sitting.Ending, f, now())
-	if err != nil {
-		return err
+	if s.log, err = sitting.Open(s.journal, f, now()); err != nil {
+		return nil, err
 	}
-	done := false
-	handIn := func(s form.Submission) (string, error) {
-		var b bytes.Buffer
-		if err := s.Encode(&b); err != nil {
-			return "", err
-		}
-		err := keep.File{Path: to}.Save(b.Bytes())
-		done = err == nil
-		return to, err
+	s.Paper = scenes.NewPaper(scenes.NewDesk(s.log, now, s.handIn), p.settings())
+	return s, nil
+}
+
+// sat is a form in a window and its files.
+type sat struct {
+	*scenes.Paper
+	log                 *sitting.Journal
+	journal, submission string // their files
+	done                bool   // the submission is written
+}
+
+// handIn writes the submission beside the form.
+func (s *sat) handIn(sub form.Submission) (string, error) {
+	var b bytes.Buffer
+	if err := sub.Encode(&b); err != nil {
+		return "", err
 	}
-	p := scenes.NewPaper(scenes.NewDesk(j, now, handIn), choices(o))
-	err = window.Run(paper{p}, window.Options{Title: f.Blueprint.Title, W: o.w, H: o.h, FullScreen: o.full})
-	err = errors.Join(err, j.Close())
-	if done { // the submission holds all that the journal did
-		err = errors.Join(err, os.Remove(base+sitting.Ending))
+	err := keep.File{Path: s.submission}.Save(b.Bytes())
+	s.done = err == nil
+	return s.submission, err
+}
+
+// Close ends the sitting. A submission that is written holds all that the
+// journal did.
+func (s *sat) Close() error {
+	err := errors.Join(s.Paper.Close(), s.log.Close())
+	if s.done {
+		err = errors.Join(err, os.Remove(s.journal))
 	}
 	return err
 }
 
-// choices are text size, colours and motion as the student uses them at the
-// bench.
-func choices(o options) scenes.Settings {
-	if o.guest {
-		return scenes.Settings{}
-	}
-	b, err := scenes.NewBench(scenes.BenchOptions{Store: store()})
-	if err != nil {
-		return scenes.Settings{}
-	}
-	return b.Settings()
-}
-
 func now() string { return time.Now().Format(time.RFC3339) }
-
-// paper is a form whose commands need not be handed on.
-type paper struct{ *scenes.Paper }
-
-func (s paper) Update(f input.Frame) { s.Paper.Update(f) }
-
-var _ window.Scene = paper{}

@@ -38,8 +38,6 @@ func run(args []string, out, problems io.Writer) int {
 	}
 	if o.frames > 0 {
 		err = measure(o, out)
-	} else if o.form != "" {
-		err = openForm(o)
 	} else {
 		err = open(o)
 	}
@@ -50,30 +48,28 @@ func run(args []string, out, problems io.Writer) int {
 	return done
 }
 
-// open shows the bench until its window is closed.
+// open shows a scene, and the hall around it, until the window is closed.
 func open(o options) error {
-	s := scenes.BenchOptions{Plane: o.plane, Seed: o.seed}
-	if !o.guest {
-		s.Store = store()
-	}
-	b, err := scenes.NewBench(s)
+	h, err := hall(o)
 	if err != nil {
 		return err
 	}
-	return window.Run(scene{b}, window.Options{Title: "cuesta: the bench", W: o.w, H: o.h, FullScreen: o.full})
+	return window.Run(shown{h}, window.Options{Title: "cuesta", W: o.w, H: o.h, FullScreen: o.full})
 }
 
-// scene is a bench whose commands need not be handed on: it has carried them
+// shown is a scene whose commands need not be handed on: it has carried them
 // out itself.
-type scene struct{ *scenes.Bench }
+type shown struct{ scenes.Scene }
 
-func (s scene) Update(f input.Frame) { s.Bench.Update(f) }
+func (s shown) Update(f input.Frame) { s.Scene.Update(f) }
 
-var _ window.Scene = scene{}
+var _ window.Scene = shown{}
 
 // options are what the command line asks for.
 type options struct {
-	form   string // the file of a form to answer, or "" for the bench
+	scene  scene
+	file   string // of the scene
+	folder string // where forms are looked for; "" is the current one
 	plane  *orient.Plane
 	seed   uint64
 	w, h   int
@@ -83,18 +79,19 @@ type options struct {
 	empty  bool
 }
 
-const usage = `The bench in a window.
+const usage = `The bench in a window, and forms beside it.
 
-  bench [--size WxH] [--full-screen] FORM
-  bench [--plane PLANE] [--seed N] [--size WxH] [--full-screen] [--guest]
+  bench [bench] [--plane PLANE] [--seed N]
+  bench hall            everything there is, to choose from
+  bench form FORM       a form to answer, ID.form.json; each answer is kept at
+                        once, and the form goes on where it was left
 
+Flags stand before the scene:
   --plane PLANE   begin with this plane, in any notation, such as 035/30
   --seed N        draw the first plane from this whole number
   --size WxH      size of the window, 1280x720 if left out
   --full-screen   fill the screen
   --guest         keep nothing: no progress, no settings
-  FORM            a form to answer, ID.form.json; each answer is kept at once,
-                  and the form goes on where it was left
 
 A simulator reading is never data for design.
 `

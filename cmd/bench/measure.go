@@ -53,7 +53,7 @@ func measured(o options) (window.Scene, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &restless{scene: scene{b}}, nil
+	return &restless{scene: b}, nil
 }
 
 // blank is a scene with nothing in it.
@@ -69,7 +69,7 @@ func (blank) Close() error { return nil }
 // round the rock in every frame, and the plate is swung time and again, so
 // that needle and bubble never settle. Nothing of the real input reaches it.
 type restless struct {
-	scene
+	scene    scenes.Scene
 	n        int
 	presses  []input.Press
 	pointers []input.Pointer
@@ -83,6 +83,12 @@ func (r *restless) Update(f input.Frame) {
 	r.n++
 	r.scene.Update(input.Frame{W: f.W, H: f.H, Scale: f.Scale, Ticks: 2, Presses: r.presses, Pointers: r.pointers})
 }
+
+// Picture draws the bench.
+func (r *restless) Picture(l *draw.List) { r.scene.Picture(l) }
+
+// Close ends it.
+func (r *restless) Close() error { return r.scene.Close() }
 
 // drag moves the eye by a pointer that goes to and fro over the rock's ground.
 func (r *restless) drag(f input.Frame) {

@@ -4,6 +4,7 @@ import (
 	"flag"
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -16,8 +17,8 @@ const (
 	mostSide  = 16384
 )
 
-// read reads the command line. --frames and --empty are for measuring and not
-// listed.
+// read reads the command line. --frames and --empty are for measuring, --folder
+// for programs that start this one elsewhere; they are not listed.
 func read(args []string) (options, error) {
 	o := options{w: 1280, h: 720, seed: chance()}
 	f := flag.NewFlagSet("bench", flag.ContinueOnError)
@@ -27,21 +28,64 @@ func read(args []string) (options, error) {
 	f.Func("size", "", o.readSize)
 	f.BoolVar(&o.full, "full-screen", false, "")
 	f.BoolVar(&o.guest, "guest", false, "")
+	f.StringVar(&o.folder, "folder", "", "")
 	f.IntVar(&o.frames, "frames", 0, "")
 	f.BoolVar(&o.empty, "empty", false, "")
 	if err := f.Parse(args); err != nil {
 		return o, err
 	}
-	if f.NArg() > 1 {
-		return o, fmt.Errorf("read %q behind the form; one form is opened at a time", f.Arg(1))
-	}
-	if o.form = f.Arg(0); o.form != "" && !strings.HasSuffix(o.form, ".json") {
-		return o, fmt.Errorf("read %q, which is neither a flag nor a form; a form is a file such as a17.form.json", o.form)
-	}
 	if o.frames < 0 {
 		return o, fmt.Errorf("--frames read %d; it counts from 1", o.frames)
 	}
-	return o, nil
+	return o, o.readScene(f.Args())
+}
+
+// scene is what the window opens on.
+type scene uint8
+
+const (
+	benchScene scene = iota
+	hallScene
+	formScene // file is a form
+)
+
+var sceneNames = [...]string{benchScene: "bench", hallScene: "hall", formScene: "form"}
+
+// readScene reads the scene and its file. A file that ends like a form needs no
+// scene before it.
+func (o *options) readScene(words []string) error {
+	if len(words) == 0 {
+		return nil
+	}
+	if len(words) == 1 && strings.HasSuffix(words[0], ".json") {
+		o.scene, o.file = formScene, words[0]
+		return nil
+	}
+	at := slices.Index(sceneNames[:], words[0])
+	if at < 0 {
+		return fmt.Errorf("read %q, which is neither a scene nor a form; the scenes are %s, and a form is a file such as a17.form.json",
+			words[0], strings.Join(sceneNames[:], ", "))
+	}
+	o.scene = scene(at)
+	if wanted := o.scene.file(); wanted == "" && len(words) > 1 {
+		return fmt.Errorf("read %q, but the scene %s takes no file", words[1], words[0])
+	} else if wanted != "" && len(words) != 2 {
+		return fmt.Errorf("the scene %s takes %s; read %d words behind it", words[0], wanted, len(words)-1)
+	}
+	if len(words) == 2 {
+		o.file = words[1]
+	}
+	return nil
+}
+
+// file is what a scene wants to be named, or "".
+func (s scene) file() string {
+	switch s {
+	case formScene:
+		return "a form"
+	case benchScene, hallScene:
+	}
+	return ""
 }
 
 func (o *options) readPlane(s string) error {

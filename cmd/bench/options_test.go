@@ -21,6 +21,9 @@ func TestRead(t *testing.T) {
 		{"a plane", "--seed 1 --plane 035/30", options{seed: 1, w: 1280, h: 720, plane: &plane}},
 		{"with letters", "--seed=1 --plane=N35E,30SE", options{seed: 1, w: 1280, h: 720, plane: &plane}},
 		{"a size", "--seed 1 --size 800x600 --full-screen --guest", options{seed: 1, w: 800, h: 600, full: true, guest: true}},
+		{"the hall", "--seed 1 hall", options{seed: 1, w: 1280, h: 720, scene: hallScene}},
+		{"a form by its file", "--seed 1 a17.form.json", options{seed: 1, w: 1280, h: 720, scene: formScene, file: "a17.form.json"}},
+		{"a form by its scene", "--seed 1 form a17.json", options{seed: 1, w: 1280, h: 720, scene: formScene, file: "a17.json"}},
 		{"measuring", "--seed 1 --frames 400 --empty", options{seed: 1, w: 1280, h: 720, frames: 400, empty: true}},
 	}
 	for _, tt := range tests {
@@ -52,7 +55,7 @@ func TestChance(t *testing.T) {
 
 func TestWrongWordsAreToldInOneLine(t *testing.T) {
 	for _, args := range []string{
-		"bench", "--plane nonsense", "--plane", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
+		"outcrop", "bench extra", "form", "form a b", "hall x", "--plane nonsense", "--plane", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
 		"--size 0x0", "--size 99999x20", "--frames -3", "--frames x", "--no-such-flag",
 	} {
 		var out, problems bytes.Buffer

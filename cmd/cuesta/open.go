@@ -7,6 +7,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"runtime"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -17,31 +18,86 @@ import (
 func openCommand(e env) *cobra.Command {
 	return &cobra.Command{
 		Use:   "open [SCENE] [FILE]",
-		Short: "The bench, or a form, in a window",
+		Short: "The bench, a form or anything else, in a window",
 		Long: "Starts the bench program that stands beside this one, or, inside a checkout, builds\n" +
 			"and starts it. It needs a display; cuesta spoken is the same bench without one.\n\n" +
-			"The only scene is bench; a form (ID.form.json) opens by its file alone.",
-		Example: "  cuesta open\n  cuesta open a17.form.json",
+			"The scenes:\n" + sceneLines() +
+			"A form (ID.form.json) opens by its file alone.",
+		Example: "  cuesta open\n  cuesta open hall\n  cuesta open a17.form.json",
 		RunE:    func(_ *cobra.Command, words []string) error { return open(e, words) },
 	}
 }
 
-// scenes are the names a scene can be asked for by.
-var scenes = []string{"bench"}
+// scene is what can be opened in a window.
+type scene struct {
+	name  string
+	file  string // what is named behind it, or ""
+	words string
+}
+
+var scenes = []scene{
+	{"bench", "", "the bench; nothing said means this"},
+	{"hall", "", "everything there is, to choose from"},
+	{"form", "a form, ID.form.json", "a form to answer"},
+}
+
+func sceneLines() string {
+	var b strings.Builder
+	for _, s := range scenes {
+		head := s.name
+		if s.file != "" {
+			head += " " + strings.ToUpper(s.name)
+		}
+		fmt.Fprintf(&b, "  %-16s %s\n", head, s.words)
+	}
+	return b.String()
+}
+
+// sceneOf reads the words behind open: the words for the bench program.
+func sceneOf(words []string) ([]string, error) {
+	if len(words) == 0 {
+		return nil, nil
+	}
+	if len(words) == 1 && strings.HasSuffix(words[0], ".json") {
+		words = []string{"form", words[0]}
+	}
+	at := slices.IndexFunc(scenes, func(s scene) bool { return s.name == words[0] })
+	if at < 0 {
+		return nil, misreadf("read %q, which is no scene; write %s, or nothing", words[0], sceneNames())
+	}
+	switch s := scenes[at]; {
+	case s.file == "" && len(words) > 1:
+		return nil, misreadf("read %q, but the scene %s takes no file", strings.Join(words[1:], " "), s.name)
+	case s.file != "" && len(words) != 2:
+		return nil, misreadf("open %s takes %s; read %d words", s.name, s.file, len(words)-1)
+	case s.file == "":
+		return words, nil
+	default:
+		path, err := fileOf(s, words[1])
+		return []string{s.name, path}, err
+	}
+}
+
+func sceneNames() string {
+	var names []string
+	for _, s := range scenes {
+		names = append(names, s.name)
+	}
+	return strings.Join(names[:len(names)-1], ", ") + " or " + names[len(names)-1]
+}
+
+// fileOf is the file in words that hold wherever the bench program runs.
+func fileOf(s scene, name string) (string, error) {
+	if _, err := os.Stat(name); err != nil {
+		return "", err
+	}
+	return filepath.Abs(name)
+}
 
 func open(e env, words []string) error {
-	file := ""
-	if len(words) == 1 && strings.HasSuffix(words[0], ".json") {
-		if _, err := os.Stat(words[0]); err != nil {
-			return err
-		}
-		file, words = words[0], nil
-	}
-	if len(words) > 0 && words[0] != scenes[0] {
-		return misreadf("read %q, which is no scene; write %s, or nothing", words[0], strings.Join(scenes, " or "))
-	}
-	if len(words) > 1 {
-		return misreadf("read %q, but the scene bench takes no file", strings.Join(words[1:], " "))
+	words, err := sceneOf(words)
+	if err != nil {
+		return err
 	}
 	if err := display.Check(); err != nil {
 		return fmt.Errorf("%w, so no window can be opened; cuesta spoken is the same bench line by line", err)
@@ -50,13 +106,10 @@ func open(e env, words []string) error {
 	if err != nil {
 		return err
 	}
-	if file != "" {
-		path, err := filepath.Abs(file)
-		if err != nil {
-			return err
-		}
-		c.Args = append(c.Args, path)
+	if here, err := os.Getwd(); err == nil {
+		c.Args = append(c.Args, "--folder", here)
 	}
+	c.Args = append(c.Args, words...)
 	c.Stdin, c.Stdout, c.Stderr = e.in, e.out, e.err
 	if err := c.Run(); err != nil {
 		return fmt.Errorf("the bench ended early: %w", err)
