@@ -8,6 +8,7 @@ import (
 
 	"cuesta/orient"
 	"cuesta/scenes/describe"
+	"cuesta/scenes/keymap"
 	"cuesta/scenes/stage"
 	"cuesta/sim"
 )
@@ -38,6 +39,12 @@ func (b *Bench) act(id describe.ID) {
 		}
 	case idWhy:
 		b.open(whyPanel)
+	case idSetKeys:
+		b.open(keysPanel)
+	case idUsualKeys:
+		b.usualKeys()
+	case idReadOut:
+		b.readOut()
 	case idPanelMore:
 		b.page++
 	case idKnob:
@@ -55,6 +62,10 @@ func (b *Bench) act(id describe.ID) {
 	default:
 		if id >= idPadKey {
 			b.padKey(int(id - idPadKey))
+			return
+		}
+		if id >= idKeyRow && id < idKeyRow+describe.ID(keymap.Actions) {
+			b.askKey(keymap.Action(id - idKeyRow))
 			return
 		}
 		if id >= idSetNotation && id < idHelpLine {

@@ -8,6 +8,7 @@ import (
 	"cuesta/scenes/input"
 	"cuesta/scenes/inset"
 	"cuesta/scenes/keep"
+	"cuesta/scenes/keymap"
 	"cuesta/scenes/session"
 	"cuesta/scenes/spoken"
 	"cuesta/scenes/stage"
@@ -30,6 +31,7 @@ const (
 	noPanel panel = iota
 	settingsPanel
 	helpPanel
+	keysPanel
 	controlsPanel
 	whyPanel
 	keypadPanel
@@ -71,8 +73,11 @@ type Bench struct {
 	notice        string
 
 	panel   panel
-	page    int // of the panel
-	knob    int // the stepper in reach where there is room for one only
+	page    int           // of the panel
+	asking  bool          // the next key is the new one of asked
+	asked   keymap.Action // in the panel of keys
+	keySaid string        // there
+	knob    int           // the stepper in reach where there is room for one only
 	focus   describe.ID
 	keyed   bool // the focus came by the keyboard and must be seen
 	step    Step

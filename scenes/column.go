@@ -7,6 +7,7 @@ import (
 	"cuesta/orient"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
+	"cuesta/scenes/keymap"
 )
 
 // column is the panel of the insets, the notebook and the two buttons.
@@ -56,6 +57,7 @@ func (m *maker) captions() {
 	if m.lay.Round.R == 0 {
 		return
 	}
+	m.readOut()
 	a, d := m.insetNames()
 	if m.lay.TwoCaps {
 		m.under(idRound, a, m.lay.Round, m.lay.Inner.W/2)
@@ -75,6 +77,17 @@ func (m *maker) captions() {
 	m.add(magnifierZone, name)
 	m.add(magnifierZone, note)
 	m.add(magnifierZone, insetNode(idDial, d, c))
+}
+
+// readOut is the way to have scale and level in words: the magnified scale
+// itself can be pressed.
+func (m *maker) readOut() {
+	if m.b.phase != measuring {
+		return
+	}
+	c := m.lay.Dial
+	m.add(magnifierZone, widget{id: idReadOut, role: describe.Button, name: "Say what scale and level show", look: lens, focus: true,
+		keys: m.b.set.keysFor(keymap.ReadOut), rect: draw.Rect{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}})
 }
 
 func insetNode(id describe.ID, words [2]string, c circle) widget {
@@ -132,7 +145,7 @@ func (m *maker) notebook() float64 {
 		caret = m.b.caret
 	}
 	m.add(columnZone, widget{id: idNotebook, role: describe.Field, name: "Notebook, " + m.form(), value: m.b.text,
-		text: m.b.text, look: box, size: fieldSize * t, caret: caret, focus: m.b.phase == measuring, keys: "N",
+		text: m.b.text, look: box, size: fieldSize * t, caret: caret, focus: m.b.phase == measuring, keys: m.b.set.keysFor(keymap.Notebook),
 		rect: draw.Rect{X: in.X, Y: y, W: in.W - m.keypadWidth(), H: h}})
 	if m.b.phase == measuring {
 		pad := m.styled(widget{id: idKeypad, role: describe.Button, name: "Write with buttons", text: "123"}, outlined)

@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"cuesta/orient"
+	"cuesta/scenes/keymap"
 	"cuesta/sim"
 )
 
@@ -95,27 +96,28 @@ func (b *Bench) ringWanted() bool {
 
 // line is the hint in words and the key that goes with it.
 func (b *Bench) line(h hint) (say, keys string) {
+	swing, lift := b.keysDo("swing", keymap.SwingLess, keymap.SwingMore), b.keysDo("roll", keymap.Lift, keymap.Lower)
 	switch h {
 	case hintRubbing:
-		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", "← → swing, ↑ ↓ roll"
+		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", both(swing, lift)
 	case hintLevel:
-		return "Bring the bubble into the ring: swing the edge and roll the plate.", "← → swing, ↑ ↓ roll"
+		return "Bring the bubble into the ring: swing the edge and roll the plate.", both(swing, lift)
 	case hintSettle:
-		return "Let the needle come to rest; a tap on the case helps.", "Space taps"
+		return "Let the needle come to rest; a tap on the case helps.", b.keysDo("taps", keymap.Tap)
 	case hintLocked:
-		return "The needle is locked: free it.", "L frees the needle"
+		return "The needle is locked: free it.", b.keysDo("frees the needle", keymap.LockFree)
 	case hintRing:
-		return "Set the declination on the dial: " + declinationWords(b.field.Declination) + ".", ", and . turn the ring"
+		return "Set the declination on the dial: " + declinationWords(b.field.Declination) + ".", b.keysDo("turn the ring", keymap.RingLess, keymap.RingMore)
 	case hintReadStrike:
-		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", "just type"
+		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", b.justType()
 	case hintTurn:
 		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", "Enter turns the plate"
 	case hintArm:
-		return "Swing the edge straight down the dip, where the arm reads most, and centre the bubble of the arm.", "← → swing, ↑ ↓ arm"
+		return "Swing the edge straight down the dip, where the arm reads most, and centre the bubble of the arm.", both(swing, b.keysDo("arm", keymap.Lift, keymap.Lower))
 	case hintReadDip:
-		return "If the edge runs straight down the dip, read the outer scale and type the dip after the slash.", "just type"
+		return "If the edge runs straight down the dip, read the outer scale and type the dip after the slash.", b.justType()
 	case hintFirstStrike:
-		return "Read the degree scale; the strike is still to come, so note the dip and turn the plate back.", "T turns the plate"
+		return "Read the degree scale; the strike is still to come, so note the dip and turn the plate back.", b.keysDo("turns the plate", keymap.TurnOver)
 	case hintRecord:
 		return "The reading is complete: record it.", "Enter records"
 	case hintRight:
@@ -125,9 +127,36 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintShown:
 		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", "Enter goes on"
 	case hintPanel:
+		if b.panel == keysPanel {
+			return b.keyLine(), ""
+		}
 		return "Choose with the arrow keys or the pointer; Escape goes back to the bench.", ""
 	}
 	return "", ""
+}
+
+// keysDo is what keys do, behind the keys in force; nothing where none is.
+func (b *Bench) keysDo(does string, as ...keymap.Action) string {
+	if k := b.set.keysFor(as...); k != "" {
+		return k + " " + does
+	}
+	return ""
+}
+
+func both(a, b string) string {
+	if a == "" || b == "" {
+		return a + b
+	}
+	return a + ", " + b
+}
+
+// justType says that figures go into the notebook from everywhere, where they
+// do.
+func (b *Bench) justType() string {
+	if b.set.Quiet {
+		return "in the notebook"
+	}
+	return "just type"
 }
 
 func (b *Bench) strikeWord() string {

@@ -52,6 +52,7 @@ const (
 	idWhy
 	idKeypad
 	idHall // back to the hall
+	idReadOut
 	// Each setting has its choices in a row from its first ID on.
 	idSetNotation    describe.ID = 100
 	idSetSound       describe.ID = 105

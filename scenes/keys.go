@@ -8,27 +8,27 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
 )
 
 // press handles one stroke of a key. Signs that belong into the notebook go
-// there from wherever the keyboard is; letters are short cuts only while the
-// instrument has the focus.
+// there from wherever the keyboard is; other signs are short cuts only while
+// the focus is not in the notebook.
 func (b *Bench) press(p input.Press) {
 	b.view.hurry()
-	if p.Repeat && !repeats(p) {
+	if p.Repeat && (b.asking || !b.repeats(p)) {
 		return
 	}
 	switch {
+	case b.asking:
+		b.giveKey(p)
 	case p.Rune != 0:
 		b.pressRune(p)
 	case p.Key == input.Tab:
 		b.moveFocus(p.Mods&input.Shift != 0)
 	case p.Key == input.Escape:
 		b.escape()
-	case p.Key == input.F1:
-		b.open(helpPanel)
-	case p.Key == input.F2:
-		b.open(settingsPanel)
+	case b.opens(p):
 	case b.panel != noPanel:
 		b.pressPanel(p)
 	case b.focus == idNotebook && b.phase == measuring:
@@ -42,12 +42,41 @@ func (b *Bench) press(p input.Press) {
 
 // repeats says that holding the key means more of the same. Enter held must
 // not record, and then deal, and then turn the next plate.
-func repeats(p input.Press) bool {
+func (b *Bench) repeats(p input.Press) bool {
 	switch p.Key {
-	case input.Left, input.Right, input.Up, input.Down, input.Backspace, input.Delete, input.Tab:
+	case input.Backspace, input.Delete, input.Tab:
 		return true
+	case input.Left, input.Right, input.Up, input.Down:
+		if b.panel != noPanel || b.focus == idNotebook {
+			return true
+		}
 	}
-	return p.Rune == '[' || p.Rune == ']' || p.Rune == ',' || p.Rune == '.'
+	a, ok := b.set.Keys.At(keymap.AtBench, keymap.Of(p))
+	return ok && stepper(a) != idNone
+}
+
+// stepper is the control that an action works step by step, or idNone. The
+// controls that lift and lower depend on how the plate stands.
+func stepper(a keymap.Action) describe.ID {
+	switch a {
+	case keymap.SwingLess:
+		return idSwingLess
+	case keymap.SwingMore:
+		return idSwingMore
+	case keymap.Lift:
+		return idTiltMore
+	case keymap.Lower:
+		return idTiltLess
+	case keymap.LeanLess:
+		return idLeanLess
+	case keymap.LeanMore:
+		return idLeanMore
+	case keymap.RingLess:
+		return idRingLess
+	case keymap.RingMore:
+		return idRingMore
+	}
+	return idNone
 }
 
 func (b *Bench) escape() {
@@ -58,6 +87,15 @@ func (b *Bench) escape() {
 	b.focus = idInstrument
 }
 
+// opens does what keys do on every screen, and says whether this was one.
+func (b *Bench) opens(p input.Press) bool {
+	a, ok := b.set.Keys.At(keymap.Everywhere, keymap.Of(p))
+	if ok {
+		b.run(a, 0)
+	}
+	return ok
+}
+
 func (b *Bench) pressRune(p input.Press) {
 	r := p.Rune
 	switch {
@@ -66,50 +104,89 @@ func (b *Bench) pressRune(p input.Press) {
 			b.edited()
 		}
 	case b.panel != noPanel:
-	case b.phase != measuring:
-		b.overlayKey(r)
-	case b.focus == idNotebook && b.cutsShort(unicode.ToLower(r)):
-		b.shortCut(unicode.ToLower(r))
-	case b.focus == idNotebook:
+	case b.focus == idNotebook && b.phase == measuring:
+		if !b.set.Quiet && b.cutsShort(p) {
+			b.shortCut(p)
+			return
+		}
 		b.typed(r)
+	case b.set.Quiet:
+	case b.phase != measuring:
+		b.overlayKey(p)
 	case unicode.IsDigit(r), r == '/', b.opensQuadrant(unicode.ToLower(r)):
 		b.typed(r)
 	default:
-		b.shortCut(unicode.ToLower(r))
+		b.shortCut(p)
 	}
 }
 
 // cutsShort says that a letter typed in the notebook can be no part of a note,
-// and is meant for the instrument: behind figures no notation has a T, F, L or C.
-func (b *Bench) cutsShort(r rune) bool {
-	return b.text != "" && strings.ContainsRune("tflc", r) && strings.Trim(b.text, "0123456789/. ") == ""
+// and is meant for the instrument: behind figures no notation has any but N, E,
+// S and W.
+func (b *Bench) cutsShort(p input.Press) bool {
+	if b.text == "" || !unicode.IsLetter(p.Rune) || strings.ContainsRune("nesw", unicode.ToLower(p.Rune)) {
+		return false
+	}
+	return strings.Trim(b.text, "0123456789/. ") == ""
 }
 
-// shortCut are the single letters; they act while the focus is not in the
-// notebook.
-func (b *Bench) shortCut(r rune) {
-	switch r {
-	case 't':
-		b.act(idTurn)
-	case 'f':
-		b.act(idFlip)
-	case 'l':
-		b.lockOrFree()
-	case 's':
-		b.step = (b.step + 1) % 3
-	case 'c':
-		b.act(idViewCloser)
-	case '[':
-		b.lean(-b.step.Angle())
-	case ']':
-		b.lean(b.step.Angle())
-	case ',':
-		b.turnRing(-b.step.Angle())
-	case '.':
-		b.turnRing(b.step.Angle())
-	case 'n':
-		b.focus = idNotebook
+// shortCut does what a key says.
+func (b *Bench) shortCut(p input.Press) {
+	if a, ok := b.set.Keys.At(keymap.AtBench, keymap.Of(p)); ok {
+		b.run(a, b.stride(p.Mods))
 	}
+}
+
+// run carries out an action, with a step of a size where it turns something.
+func (b *Bench) run(a keymap.Action, step orient.Angle) {
+	switch a {
+	case keymap.SwingLess, keymap.SwingMore, keymap.LeanLess, keymap.LeanMore, keymap.RingLess, keymap.RingMore:
+		b.handle(stepper(a), step)
+	case keymap.Lift, keymap.Lower:
+		b.handle(b.upwards(a == keymap.Lift), step)
+	case keymap.TurnOver:
+		b.act(idTurn)
+	case keymap.Flip:
+		b.act(idFlip)
+	case keymap.Tap:
+		b.tapOrWater()
+	case keymap.LockFree:
+		b.lockOrFree()
+	case keymap.StepSize:
+		b.nextStep()
+	case keymap.Closer:
+		b.act(idViewCloser)
+	case keymap.Notebook:
+		b.focus = idNotebook
+	case keymap.ReadOut:
+		b.act(idReadOut)
+	case keymap.Help:
+		b.open(helpPanel)
+	case keymap.Settings:
+		b.open(settingsPanel)
+	case keymap.Keys:
+		b.open(keysPanel)
+	case keymap.Menu:
+		b.act(idHall)
+	case keymap.NextItem, keymap.LastItem, keymap.NextStep, keymap.LastStep, keymap.Blank, keymap.Magnify,
+		keymap.Pointer, keymap.Reveal, keymap.Switch, keymap.SwitchMove:
+	}
+}
+
+// nextStep goes on to the next size of step and says which it is.
+func (b *Bench) nextStep() {
+	if b.phase == measuring {
+		b.step = (b.step + 1) % 3
+		b.say("Steps of " + b.step.String() + ".")
+	}
+}
+
+func (b *Bench) tapOrWater() {
+	if b.phase != measuring {
+		b.toggle(idShowWater)
+		return
+	}
+	b.act(idTap)
 }
 
 // opensQuadrant says that a letter begins a bearing rather than a short cut.
@@ -117,26 +194,18 @@ func (b *Bench) opensQuadrant(r rune) bool {
 	return b.set.Notation == orient.Quadrant && (r == 'n' || r == 's')
 }
 
-func (b *Bench) lean(a orient.Angle) {
-	if a < 0 {
-		b.handle(idLeanLess, -a)
+// overlayKey switches the overlays of the answer with the digits.
+func (b *Bench) overlayKey(p input.Press) {
+	ids := []describe.ID{idShowWater, idShowStrike, idShowArrow, idShowHand, idShowNumbers, idShowYours}
+	if i := int(p.Rune - '1'); i >= 0 && i < len(ids) {
+		b.toggle(ids[i])
 		return
 	}
-	b.handle(idLeanMore, a)
+	b.shortCut(p)
 }
 
-// overlayKey switches the overlays of the answer with the digits.
-func (b *Bench) overlayKey(r rune) {
-	ids := []describe.ID{idShowWater, idShowStrike, idShowArrow, idShowHand, idShowNumbers, idShowYours}
-	if i := int(r - '1'); i >= 0 && i < len(ids) {
-		b.toggle(ids[i])
-	}
-	if unicode.ToLower(r) == 'c' {
-		b.act(idViewCloser)
-	}
-}
-
-// stride is the step a stroke makes: Shift is coarse, Control or Alt fine.
+// stride is the step a stroke makes: Shift is coarse, Control or Alt fine. No
+// step needs them, since the usual step can be changed by itself.
 func (b *Bench) stride(m input.Mods) orient.Angle {
 	switch {
 	case m&input.Shift != 0:
@@ -148,26 +217,24 @@ func (b *Bench) stride(m input.Mods) orient.Angle {
 	}
 }
 
-// pressBench: the arrows move the instrument, whichever control has the focus,
-// unless the focus is on one of several choices.
+// pressBench: the keys move the instrument, whichever control has the focus;
+// Enter and the space bar press the control.
 func (b *Bench) pressBench(p input.Press) {
-	step := b.stride(p.Mods)
-	switch p.Key {
-	case input.Left:
-		b.handle(idSwingLess, step)
-	case input.Right:
-		b.handle(idSwingMore, step)
-	case input.Up:
-		b.handle(b.upwards(true), step)
-	case input.Down:
-		b.handle(b.upwards(false), step)
-	case input.Space:
-		b.space()
-	case input.Enter:
+	switch {
+	case p.Key == input.Enter:
 		b.enter()
-	case input.Backspace:
+	case p.Key == input.Space && b.onControl():
+		b.act(b.focus)
+	case p.Key == input.Backspace:
 		b.intoField(p)
+	default:
+		b.shortCut(p)
 	}
+}
+
+// onControl says that the focus is on something to press.
+func (b *Bench) onControl() bool {
+	return b.focus != idInstrument && b.focus != idNotebook && b.focus != idView && b.focus != idNone
 }
 
 // upwards is the control that lifts the free side of the plate, or the arm.
@@ -182,17 +249,6 @@ func (b *Bench) intoField(p input.Press) {
 	if b.phase == measuring && b.text != "" {
 		b.focus = idNotebook
 		b.pressField(p)
-	}
-}
-
-func (b *Bench) space() {
-	switch {
-	case b.focus != idInstrument && b.focus != idNotebook && b.focus != idView && b.focus != idNone:
-		b.act(b.focus)
-	case b.phase != measuring:
-		b.toggle(idShowWater)
-	default:
-		b.act(idTap)
 	}
 }
 
@@ -239,20 +295,26 @@ func (b *Bench) caretTo(d int) {
 	b.caret, b.blink = b.note.caret, 0
 }
 
-// pressView orbits: the arrows turn the eye round the rock.
+// pressView orbits: the keys that swing and lift turn the eye round the rock.
 func (b *Bench) pressView(p input.Press) {
 	step := 5 * orient.Degree
-	switch p.Key {
-	case input.Left:
-		b.view.orbit(b, -step, 0)
-	case input.Right:
-		b.view.orbit(b, step, 0)
-	case input.Up:
-		b.view.orbit(b, 0, step)
-	case input.Down:
-		b.view.orbit(b, 0, -step)
-	case input.Enter, input.Space:
+	if p.Key == input.Enter || p.Key == input.Space {
 		b.act(idViewCloser)
+		return
+	}
+	a, ok := b.set.Keys.At(keymap.AtBench, keymap.Of(p))
+	if !ok {
+		return
+	}
+	switch a {
+	case keymap.SwingLess:
+		b.view.orbit(b, -step, 0)
+	case keymap.SwingMore:
+		b.view.orbit(b, step, 0)
+	case keymap.Lift:
+		b.view.orbit(b, 0, step)
+	case keymap.Lower:
+		b.view.orbit(b, 0, -step)
 	}
 }
 

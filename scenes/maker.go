@@ -7,6 +7,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/inset"
+	"cuesta/scenes/keymap"
 	"cuesta/sim"
 )
 
@@ -239,14 +240,14 @@ func (m *maker) menuWidgets() []widget {
 	}
 	ws := []widget{
 		{id: idViewLeft, name: "View from further left", text: "‹"},
-		{id: idView, name: "View", value: m.viewWords(), text: "View", keys: "arrows, when it has the focus"},
+		{id: idView, name: "View", value: m.viewWords(), text: "View", keys: m.b.set.keysFor(keymap.SwingLess, keymap.SwingMore, keymap.Lift, keymap.Lower) + " when it has the focus"},
 		{id: idViewRight, name: "View from further right", text: "›"},
-		{id: idViewCloser, name: closer, text: closer, keys: "C"},
-		{id: idSettings, name: "Settings", text: "Settings", keys: "F2"},
-		{id: idHelp, name: "Help", text: "Help", keys: "F1"},
+		{id: idViewCloser, name: closer, text: closer, keys: m.b.set.keysFor(keymap.Closer)},
+		{id: idSettings, name: "Settings", text: "Settings", keys: m.b.set.keysFor(keymap.Settings)},
+		{id: idHelp, name: "Help", text: "Help", keys: m.b.set.keysFor(keymap.Help)},
 	}
 	if m.b.leave != nil {
-		ws = append(ws, widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: "F10"})
+		ws = append(ws, widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: m.b.set.keysFor(keymap.Menu)})
 	}
 	return ws
 }
@@ -366,7 +367,7 @@ func (m *maker) firstFocus() describe.ID {
 func (m *maker) instrument() describe.Node {
 	r := m.lay.Scene
 	return describe.Node{
-		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Keys: "arrows",
+		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Keys: m.b.set.keysFor(keymap.SwingLess, keymap.SwingMore, keymap.Lift, keymap.Lower),
 		Focusable: true, Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
 	}
 }

@@ -89,6 +89,8 @@ type screenKey struct {
 	focus       describe.ID
 	panel       panel
 	page, knob  int
+	asking      bool
+	keySaid     string
 	step        Step
 	reveal      stage.Overlays
 	close       bool
@@ -104,7 +106,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
 		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
 		task: b.task(), hint: b.nextHint(), text: b.text, echo: b.echo, caret: b.caret,
-		caretOn: b.caretOn(), notice: b.notice, focus: b.focus, panel: b.panel, page: b.page, knob: b.knob, step: b.step,
+		caretOn: b.caretOn(), notice: b.notice, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, step: b.step,
 		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
 	}
 }

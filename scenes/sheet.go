@@ -9,6 +9,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
 	"cuesta/scenes/theme"
 )
 
@@ -86,13 +87,13 @@ func (s Settings) with(id describe.ID) Settings {
 func (b *Bench) choose(id describe.ID) { b.Choose(b.set.with(id)) }
 
 func (b *Bench) open(p panel) {
-	b.panel, b.page = p, 0
+	b.panel, b.page, b.asking, b.keySaid = p, 0, false, ""
 	switch p {
 	case noPanel:
 		b.focus = idInstrument
 	case settingsPanel:
 		b.focus = idSetNotation + describe.ID(b.set.Notation)
-	case helpPanel, whyPanel, controlsPanel, keypadPanel:
+	case helpPanel, whyPanel, controlsPanel, keypadPanel, keysPanel:
 		b.focus = idClosePanel
 	}
 }
@@ -119,6 +120,8 @@ func (m *maker) sheet() {
 		m.pages("Settings", m.settings())
 	case helpPanel:
 		m.pages("Help", m.help())
+	case keysPanel:
+		m.pages("Keys", m.keyRows())
 	case controlsPanel:
 		m.pages("Controls", m.controls())
 	case whyPanel:
@@ -218,6 +221,7 @@ func (m *maker) settings() []block {
 	for _, o := range m.b.set.options() {
 		out = append(out, m.choices(o))
 	}
+	out = append(out, m.keysRow())
 	return append(out, m.helpLine(widget{id: idPanelText, role: describe.Label, name: "So far: " + m.b.soFar(), text: "So far", bold: true}, m.b.soFar())...)
 }
 
@@ -312,30 +316,56 @@ func (m *maker) why() []block {
 	return out
 }
 
-// helpLines are the way of a reading and the keys, a pair a row.
-var helpLines = [][2]string{
-	{"Level", "swing and roll the plate on its edge until the bubble lies wholly inside the ring"},
-	{"Strike", "let the needle rest, read the dial at its north end; if the rock falls to the left of the arrow, turn end for end first"},
-	{"Dip", "turn the plate on its side, edge straight down the slope; turn the arm until its bubble lies between the marks, read the outer scale"},
-	{"Note", "write strike and dip, record, and see what was right and why the rest was not"},
-	{"← →", "swing the plate on the rock"},
-	{"↑ ↓", "roll it about its edge; on its side, turn the arm"},
-	{"Shift, Ctrl", "with an arrow: 10° and 0.1°; S changes the usual step"},
-	{"T, F", "turn the plate on its side and back; turn it end for end"},
-	{"Space, L", "tap the case; lock and free the needle"},
-	{"[ ]", "on its side: lean the face"},
-	{", .", "turn the declination ring, where it is yours to set"},
-	{"Digits", "go straight into the notebook; Ctrl Z takes back"},
-	{"Enter", "goes on: turns the plate, records, deals the next plane"},
-	{"Tab, Esc", "from control to control; back to the instrument"},
-	{"F1, F2", "this help; the settings"},
-	{"C", "come closer; drag the ground to walk round"},
-	{"1 to 6", "after the answer: water, strike, arrow, hand, numbers, yours"},
+// helpLines are the way of a reading and the keys in force, a pair a row.
+func (m *maker) helpLines() [][2]string {
+	set := m.b.set
+	lines := [][2]string{
+		{"Level", "swing and roll the plate on its edge until the bubble lies wholly inside the ring"},
+		{"Strike", "let the needle rest, read the dial at its north end; if the rock falls to the left of the arrow, turn end for end first"},
+		{"Dip", "turn the plate on its side, edge straight down the slope; turn the arm until its bubble lies between the marks, read the outer scale"},
+		{"Note", "write strike and dip, record, and see what was right and why the rest was not"},
+	}
+	for _, l := range [...][2]string{
+		{set.keysFor(keymap.SwingLess, keymap.SwingMore), "swing the plate on the rock"},
+		{set.keysFor(keymap.Lift, keymap.Lower), "roll it about its edge; on its side, turn the arm"},
+		{set.keysFor(keymap.StepSize), "changes the step: 10°, 1°, 0.1°. No key has to be held and none needs another with it; Shift or Ctrl with an arrow are short for 10° and 0.1°. A turn is taken back by the same turn the other way"},
+		{set.keysFor(keymap.TurnOver, keymap.Flip), "turn the plate on its side and back; turn it end for end"},
+		{set.keysFor(keymap.Tap, keymap.LockFree), "tap the case; lock and free the needle"},
+		{set.keysFor(keymap.LeanLess, keymap.LeanMore), "on its side: lean the face"},
+		{set.keysFor(keymap.RingLess, keymap.RingMore), "turn the declination ring, where it is yours to set"},
+		{set.keysFor(keymap.ReadOut), "says in words what scale and level show"},
+		{m.digits(), "go straight into the notebook; Backspace or Ctrl Z takes back"},
+		{"Enter", "goes on: turns the plate, records, deals the next plane"},
+		{"Tab, Esc", "from control to control; back to the instrument"},
+		{set.keysFor(keymap.Help, keymap.Settings, keymap.Keys), "this help; the settings; the keys, which can all be changed"},
+		{set.keysFor(keymap.Closer), "come closer; drag the ground to walk round"},
+		{m.overlayKeys(), "after the answer: water, strike, arrow, hand, numbers, yours"},
+	} {
+		if l[0] != "" {
+			lines = append(lines, l)
+		}
+	}
+	return lines
+}
+
+// digits are what goes into the notebook from everywhere, where it does.
+func (m *maker) digits() string {
+	if m.b.set.Quiet {
+		return ""
+	}
+	return "Digits"
+}
+
+func (m *maker) overlayKeys() string {
+	if m.b.set.Quiet {
+		return ""
+	}
+	return "1 to 6"
 }
 
 func (m *maker) help() []block {
 	var out []block
-	for i, row := range helpLines {
+	for i, row := range m.helpLines() {
 		name := widget{id: idHelpLine + describe.ID(i), role: describe.Label, name: row[0] + ": " + row[1], text: row[0], bold: true}
 		out = append(out, m.helpLine(name, row[1])...)
 	}

@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"cuesta/scenes/describe"
+	"cuesta/scenes/keymap"
 	"cuesta/sim"
 )
 
@@ -37,34 +38,36 @@ func (m *maker) fewItems() []stripItem {
 
 // knobs are the steppers.
 func (m *maker) knobs() []stripItem {
-	out := []stripItem{m.stepper("Swing", "← →", idSwingLess, "Swing anticlockwise", idSwingMore, "Swing clockwise")}
+	k := m.b.set.keysFor
+	out := []stripItem{m.stepper("Swing", k(keymap.SwingLess, keymap.SwingMore), idSwingLess, "Swing anticlockwise", idSwingMore, "Swing clockwise")}
 	if m.b.obs.Seat == sim.OnSide {
 		out = append(out,
-			m.stepper("Arm", "↑ ↓", idTiltLess, "Turn the arm towards the edge", idTiltMore, "Turn the arm away from the edge"),
-			m.stepper("Lean", "[ ]", idLeanLess, "Lean the face left side down", idLeanMore, "Lean the face right side down"))
+			m.stepper("Arm", k(keymap.Lift, keymap.Lower), idTiltLess, "Turn the arm towards the edge", idTiltMore, "Turn the arm away from the edge"),
+			m.stepper("Lean", k(keymap.LeanLess, keymap.LeanMore), idLeanLess, "Lean the face left side down", idLeanMore, "Lean the face right side down"))
 	} else {
-		out = append(out, m.stepper("Roll", "↑ ↓", idTiltLess, "Roll left side down", idTiltMore, "Roll right side down"))
+		out = append(out, m.stepper("Roll", k(keymap.Lift, keymap.Lower), idTiltLess, "Roll left side down", idTiltMore, "Roll right side down"))
 	}
 	if m.b.set.Declination == DeclinationYours && m.b.obs.Seat == sim.OnEdge {
-		out = append(out, m.stepper("Ring", ", .", idRingLess, "Turn the ring towards west", idRingMore, "Turn the ring towards east"))
+		out = append(out, m.stepper("Ring", k(keymap.RingLess, keymap.RingMore), idRingLess, "Turn the ring towards west", idRingMore, "Turn the ring towards east"))
 	}
 	return out
 }
 
 // switches are the steps and the single acts.
 func (m *maker) switches() []stripItem {
+	k := m.b.set.keysFor
 	out := []stripItem{m.choice([]widget{
-		{id: idStepCoarse, name: "Steps of 10°", text: "10°", on: m.b.step == Coarse, keys: "S"},
-		{id: idStepNormal, name: "Steps of 1°", text: "1°", on: m.b.step == Normal, keys: "S"},
-		{id: idStepFine, name: "Steps of 0.1°", text: "0.1°", on: m.b.step == Fine, keys: "S"},
+		{id: idStepCoarse, name: "Steps of 10°", text: "10°", on: m.b.step == Coarse, keys: k(keymap.StepSize)},
+		{id: idStepNormal, name: "Steps of 1°", text: "1°", on: m.b.step == Normal, keys: k(keymap.StepSize)},
+		{id: idStepFine, name: "Steps of 0.1°", text: "0.1°", on: m.b.step == Fine, keys: k(keymap.StepSize)},
 	})}
-	turn := widget{id: idTurn, name: "Turn the plate on its side", text: "On its side", keys: "T"}
+	turn := widget{id: idTurn, name: "Turn the plate on its side", text: "On its side", keys: k(keymap.TurnOver)}
 	if m.b.obs.Seat == sim.OnSide {
 		turn.name, turn.text = "Turn the plate back on its edge", "On its edge"
 	}
-	out = append(out, m.button(turn), m.button(widget{id: idFlip, name: "Turn the plate end for end", text: "End for end", keys: "F"}))
+	out = append(out, m.button(turn), m.button(widget{id: idFlip, name: "Turn the plate end for end", text: "End for end", keys: k(keymap.Flip)}))
 	if m.b.obs.Seat == sim.OnEdge {
-		out = append(out, m.button(widget{id: idTap, name: "Tap the case", text: "Tap", keys: "Space"}))
+		out = append(out, m.button(widget{id: idTap, name: "Tap the case", text: "Tap", keys: k(keymap.Tap)}))
 	}
 	return out
 }
@@ -72,14 +75,14 @@ func (m *maker) switches() []stripItem {
 func (m *maker) overlayItems() []stripItem {
 	r := m.b.reveal
 	ws := []widget{
-		{id: idShowWater, name: "Water line", text: "Water", on: r.Water, keys: "1"},
-		{id: idShowStrike, name: "Strike line", text: "Strike line", on: r.Strike, keys: "2"},
-		{id: idShowArrow, name: "Arrow down the dip", text: "Dip arrow", on: r.Arrow, keys: "3"},
-		{id: idShowHand, name: "Right hand on the slab", text: "Right hand", on: r.Hand, keys: "4"},
-		{id: idShowNumbers, name: "True numbers", text: "Numbers", on: r.Numbers, keys: "5"},
+		{id: idShowWater, name: "Water line", text: "Water", on: r.Water, keys: m.b.sign("1")},
+		{id: idShowStrike, name: "Strike line", text: "Strike line", on: r.Strike, keys: m.b.sign("2")},
+		{id: idShowArrow, name: "Arrow down the dip", text: "Dip arrow", on: r.Arrow, keys: m.b.sign("3")},
+		{id: idShowHand, name: "Right hand on the slab", text: "Right hand", on: r.Hand, keys: m.b.sign("4")},
+		{id: idShowNumbers, name: "True numbers", text: "Numbers", on: r.Numbers, keys: m.b.sign("5")},
 	}
 	if m.b.phase == judged {
-		ws = append(ws, widget{id: idShowYours, name: "Your plane", text: "Yours", on: r.Yours, keys: "6"})
+		ws = append(ws, widget{id: idShowYours, name: "Your plane", text: "Yours", on: r.Yours, keys: m.b.sign("6")})
 	}
 	var out []stripItem
 	for _, w := range ws {

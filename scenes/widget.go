@@ -20,6 +20,7 @@ const (
 	box                  // the notebook field
 	tab                  // a step of the task; underlined when it is the one
 	hidden               // described but drawn by someone else
+	lens                 // round, can be pressed, and drawn by someone else
 )
 
 // widget is one thing on the screen: what it is in words and how it is drawn.
@@ -70,7 +71,7 @@ func (k inked) rule() float64 {
 
 func (k inked) widget(w widget) {
 	switch w.look {
-	case hidden:
+	case hidden, lens:
 	case plain, caption:
 		k.lines(w, k.ink(w))
 	case quiet:
@@ -97,7 +98,7 @@ func (k inked) widget(w widget) {
 		k.field(w)
 	}
 	if w.id != 0 && w.id == k.focused && w.look != hidden {
-		k.ring(w.rect)
+		k.ring(w)
 	}
 }
 
@@ -129,13 +130,16 @@ func (k inked) underline(w widget) {
 }
 
 // ring is the mark of the focus: a gap in the panel's colour, then ink.
-func (k inked) ring(r draw.Rect) {
-	gap, w := 2*k.u, 2*k.u
+func (k inked) ring(w widget) {
+	gap, wide, r := 2*k.u, 2*k.u, 5*k.u
 	if k.th.Flat {
-		w = 3 * k.u
+		wide = 3 * k.u
 	}
-	k.l.Stroke(draw.RoundBox(grow(r, gap/2), 5*k.u), draw.Stroke{Width: gap, Color: k.th.Panel})
-	k.l.Stroke(draw.RoundBox(grow(r, gap+w/2), 6*k.u), draw.Stroke{Width: w, Color: k.th.Ink})
+	if w.look == lens {
+		r = w.rect.W/2 + gap
+	}
+	k.l.Stroke(draw.RoundBox(grow(w.rect, gap/2), r), draw.Stroke{Width: gap, Color: k.th.Panel})
+	k.l.Stroke(draw.RoundBox(grow(w.rect, gap+wide/2), r+k.u), draw.Stroke{Width: wide, Color: k.th.Ink})
 }
 
 func grow(r draw.Rect, d float64) draw.Rect {

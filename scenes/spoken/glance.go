@@ -5,3 +5,9 @@ import "cuesta/scenes/session"
 // Glance says where everything is on a bench, as the line look does, for front
 // ends that describe the same bench.
 func Glance(s *session.Session) string { return (&Bench{ses: s}).look() }
+
+// Shown says what scale and level show, as the lines read and bubble do.
+func Shown(s *session.Session) string {
+	o := s.World().Observe()
+	return reading(o) + " " + bubble(o)
+}

@@ -1,0 +1,129 @@
+package scenes
+
+import (
+	"errors"
+	"strings"
+
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
+)
+
+// keysFor are the keys in force for some actions, as they are shown; signs that
+// only write are left out.
+func (s Settings) keysFor(as ...keymap.Action) string {
+	var out []string
+	for _, a := range as {
+		if k := s.Keys.Of(a); !s.Quiet || !k.Typed() {
+			out = append(out, k.String())
+		}
+	}
+	return strings.Join(out, " ")
+}
+
+// askKey waits for the key that is to do an action.
+func (b *Bench) askKey(a keymap.Action) {
+	b.asked, b.asking = a, true
+	b.keySaid = "Press the key for: " + a.Words() + ". Escape leaves it as it is."
+}
+
+// giveKey takes the key that was pressed. Whatever comes of it, the next key
+// is a key again.
+func (b *Bench) giveKey(p input.Press) {
+	b.asking = false
+	if p.Key == input.Escape {
+		b.keySaid = "Left as it is."
+		return
+	}
+	m, swapped, err := b.set.Keys.With(b.asked, keymap.Of(p))
+	if err != nil {
+		b.keySaid = keyError(err)
+		return
+	}
+	b.keySaid = b.asked.Words() + ": " + m.Of(b.asked).String() + "."
+	for _, a := range swapped {
+		b.keySaid += " In exchange, " + a.Words() + ": " + m.Of(a).String() + "."
+	}
+	s := b.set
+	s.Keys = m
+	b.Choose(s)
+}
+
+// keyError is why a key was not taken, in words.
+func keyError(err error) string {
+	if errors.Is(err, keymap.ErrKept) {
+		return "Not taken: " + strings.TrimPrefix(err.Error(), keymap.ErrKept.Error()+": ") + "."
+	}
+	return err.Error()
+}
+
+// usualKeys gives every action its usual key back.
+func (b *Bench) usualKeys() {
+	s := b.set
+	s.Keys = keymap.Map{}
+	b.asking, b.keySaid = false, "Every key is the usual one again."
+	b.Choose(s)
+}
+
+// keysRow is the way from the settings to the list of keys.
+func (m *maker) keysRow() block {
+	o := option{first: idSetKeys, name: "Keys", words: []string{"Change keys"}, at: -1}
+	b := m.choices(o)
+	for i := range b.parts {
+		if w := &b.parts[i]; w.id == idSetKeys {
+			w.role, w.look, w.name, w.keys = describe.Button, outlined, "Change keys", m.b.set.keysFor(keymap.Keys)
+		}
+	}
+	return b
+}
+
+// keyRows are the actions with their keys, and the way back to the usual ones.
+func (m *maker) keyRows() []block {
+	u, t := m.lay.Unit, m.lay.Text
+	var out []block
+	for a := range keymap.Actions {
+		h := max(36*u, 1.5*noteSize*t)
+		key := m.b.set.Keys.Of(a).String()
+		text := key
+		if m.b.asking && a == m.b.asked {
+			text = "Press a key"
+		}
+		c := m.styled(widget{id: idKeyRow + describe.ID(a), name: a.Words(), value: key, text: text}, outlined)
+		c.size = noteSize * t
+		c.rect.H, c.rect.W = h, max(m.width(c), m.width(widget{text: "Press a key", size: c.size}))+20*u
+		words := widget{text: a.Words(), look: plain, size: noteSize * t, leading: h}
+		var b block
+		room := m.sheetWidth() - c.rect.W - 12*u
+		lines := draw.Wrap(draw.Regular, words.size, room, words.text)
+		words.text = joinLines(lines)
+		if len(lines) > 1 {
+			words.leading = 21 * t
+		}
+		words.rect = draw.Rect{X: c.rect.W + 12*u, W: room, H: max(h, words.leading*float64(len(lines)))}
+		b.add(c)
+		b.add(words)
+		out = append(out, b)
+	}
+	usual := m.styled(widget{id: idUsualKeys, name: "Back to the usual keys", text: "Usual keys", disabled: m.b.set.Keys.Usual()}, outlined)
+	usual.rect.W = m.width(usual) + 24*u
+	var b block
+	b.add(usual)
+	return append(out, b)
+}
+
+// keyLine says what to do in the list of keys, or what came of it.
+func (b *Bench) keyLine() string {
+	if b.keySaid != "" {
+		return b.keySaid
+	}
+	return "Choose what to change, then press its new key. Tab, Enter and Escape stay as they are."
+}
+
+// sign is a key that types and cannot be changed, as it is shown.
+func (b *Bench) sign(s string) string {
+	if b.set.Quiet {
+		return ""
+	}
+	return s
+}

@@ -1,0 +1,13 @@
+package scenes
+
+import "cuesta/scenes/spoken"
+
+// readOut says in words what level and scale show, for those who cannot see
+// them; it counts as a reading, as a look at the scale does.
+func (b *Bench) readOut() {
+	if b.phase != measuring {
+		return
+	}
+	b.read()
+	b.say(spoken.Shown(b.ses))
+}
