@@ -11,6 +11,7 @@ import (
 	"cuesta/quiz/written"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/spoken"
+	"cuesta/sim"
 )
 
 // ErrLesson is what every *written.Wrong of Parse wraps.
@@ -111,7 +112,32 @@ func (r reader) lesson(in lessonTOML) Lesson {
 		r.Blame("plane", "there is no plane; write one, such as plane = \"035/30\"")
 	}
 	l.Steps = r.steps(in.Steps, l.Declination)
+	r.arms(l.Steps)
 	return l
+}
+
+// arms blames lines that turn the arm while the instrument is on its edge.
+func (r reader) arms(steps []Step) {
+	side := false
+	for i, s := range steps {
+		switch {
+		case s.Pose != nil:
+			side = s.Pose.Seat == "side"
+		case s.Plane != nil:
+			side = false
+		}
+		side = side || s.Mistake != ""
+		for j, text := range s.Do {
+			switch l, _ := spoken.Parse(text); l.Word {
+			case spoken.Seat:
+				side = l.Seat == sim.OnSide
+			case spoken.Arm:
+				if !side {
+					r.Blame(fmt.Sprintf("step.%d.do.%d", i, j), "do: read %s; the arm is turned with the instrument on its side: write seat side before it", written.Quoted(text))
+				}
+			}
+		}
+	}
 }
 
 func (r reader) degrees(path string, v any, most float64) orient.Angle {
@@ -260,7 +286,7 @@ func moves(text string) error {
 	case spoken.Swing, spoken.Roll, spoken.Arm, spoken.Flip, spoken.Ring, spoken.Wait, spoken.Tap, spoken.Lock, spoken.Free, spoken.Read:
 		return nil
 	case spoken.Seat:
-		if l.Seat.String() == "edge" || l.Seat.String() == "side" {
+		if l.Seat == sim.OnEdge || l.Seat == sim.OnSide {
 			return nil
 		}
 		return fmt.Errorf("read %s; the instrument of a lesson takes seat edge and seat side", written.Quoted(text))

@@ -47,6 +47,8 @@ say = "a\nb"
 pose = { seat = "edge", arm = 3 }
 do = ["seat lid"]
 plane = ""
+[[step]]
+do = ["seat side", "arm 5", "seat edge", "arm 5"]
 `))
 	want := []string{
 		`there is no title`,
@@ -73,6 +75,7 @@ plane = ""
 		`line 21, column 25: arm: it is turned on the side only`,
 		`line 22, column 1: do: read "seat lid"`,
 		`line 23, column 1: plane: read nothing`,
+		`line 25, column 1: do: read "arm 5"; the arm is turned with the instrument on its side`,
 	}
 	got := problems(t, err)
 	for i := range max(len(got), len(want)) {

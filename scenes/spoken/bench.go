@@ -79,8 +79,9 @@ func (b *Bench) do(l Line) Reply {
 	return b.say("")
 }
 
-// command is what a line that moves something does to the world.
-func (l Line) command() sim.Command {
+// Command is what a line that moves something, or takes a reading, does to the
+// world; for other lines it is idle.
+func (l Line) Command() sim.Command {
 	c := sim.Command{Seat: l.Seat, Angle: l.Angle}
 	switch l.Word {
 	case Seat:
@@ -103,7 +104,9 @@ func (l Line) command() sim.Command {
 		c.Kind = sim.Free
 	case Calibrate:
 		c.Kind = sim.Calibrate
-	case Nothing, Wait, Look, Bubble, Read, Note, Picture, Reveal, New, Help, Quit:
+	case Read:
+		c.Kind = sim.Read
+	case Nothing, Wait, Look, Bubble, Note, Picture, Reveal, New, Help, Quit:
 	}
 	return c
 }
@@ -111,7 +114,7 @@ func (l Line) command() sim.Command {
 // move carries out a line that moves something and lets a second pass.
 func (b *Bench) move(l Line) Reply {
 	before := b.seen()
-	if err := b.ses.Do(l.command()); err != nil {
+	if err := b.ses.Do(l.Command()); err != nil {
 		return b.refuse(sorry(l, err))
 	}
 	b.ses.Advance(moving)

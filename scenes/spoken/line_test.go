@@ -163,9 +163,9 @@ func TestEveryWordHasItsHelpAndItsAct(t *testing.T) {
 		}
 	}
 	acts := map[Word]sim.Kind{Seat: sim.Place, Swing: sim.Swing, Roll: sim.Roll, Arm: sim.Arm, Flip: sim.Flip,
-		Ring: sim.Ring, Tap: sim.Tap, Lock: sim.Lock, Free: sim.Free, Calibrate: sim.Calibrate}
+		Ring: sim.Ring, Tap: sim.Tap, Lock: sim.Lock, Free: sim.Free, Calibrate: sim.Calibrate, Read: sim.Read}
 	for w := Nothing; w <= Quit; w++ {
-		if got := (Line{Word: w}).command().Kind; got != acts[w] {
+		if got := (Line{Word: w}).Command().Kind; got != acts[w] {
 			t.Errorf("%v does %v, want %v", w, got, acts[w])
 		}
 	}

@@ -1,0 +1,74 @@
+package lesson
+
+import (
+	"errors"
+	"strings"
+
+	"cuesta/quiz"
+	"cuesta/quiz/learner"
+	"cuesta/quiz/mistake"
+	"cuesta/scenes/session"
+	"cuesta/sim"
+)
+
+// Written is what the simulated student wrote, and how it was judged.
+type Written struct {
+	Text    string         // as it was written
+	Right   bool           // the judge takes it
+	Outcome string         // what is right and what is off, a sentence or two
+	Reasons []string       // what probably happened and what to do about it, the most probable first
+	Named   []mistake.Kind // the mistakes in Reasons
+}
+
+// studentOf is the learner of a name in a step.
+func studentOf(name string) (learner.Learner, bool) {
+	if name == Careful {
+		return learner.Learner{}, true
+	}
+	k, ok := mistake.KindOf(name)
+	return learner.Learner{Manner: learner.Mistaken, Mistake: k}, ok
+}
+
+// noted is an answer written down at a bench, and what the judge says of it. One
+// that cannot be read is written down all the same.
+func noted(ses *session.Session, text string) (Written, error) {
+	s := Written{Text: text}
+	v, err := ses.Note(text)
+	var refused *session.Refused
+	switch {
+	case errors.As(err, &refused):
+		s.refused(refused)
+		return s, ses.Do(sim.Command{Kind: sim.Note, Text: text})
+	case err != nil:
+		return s, err
+	}
+	s.judged(v)
+	return s, nil
+}
+
+func (s *Written) judged(v quiz.Verdict) {
+	s.Right, s.Outcome = v.Right, v.Said
+	for _, m := range v.Mistakes {
+		s.Named = append(s.Named, m.Kind)
+		s.because(m.Said)
+		s.Outcome = strings.Replace(s.Outcome, m.Said, "", 1)
+	}
+	s.Outcome = strings.TrimSpace(s.Outcome)
+}
+
+// because adds a reason, once: two mistakes that cannot be told apart are one.
+func (s *Written) because(said string) {
+	for _, r := range s.Reasons {
+		if r == said {
+			return
+		}
+	}
+	s.Reasons = append(s.Reasons, said)
+}
+
+func (s *Written) refused(r *session.Refused) {
+	s.Outcome = strings.TrimSuffix(r.Reason.Error(), ".") + "."
+	if r.Hint != nil {
+		s.Named, s.Reasons = []mistake.Kind{r.Hint.Kind}, []string{r.Hint.Said}
+	}
+}
