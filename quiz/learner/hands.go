@@ -83,6 +83,19 @@ func (h *hands) level(off orient.Angle) {
 	h.turn(sim.Roll, (off - orient.Atan2(-f.Right.Z, f.Out.Z)).Wrapped())
 }
 
+// upright rolls the body on its side back to the vertical, where someone left it
+// leaning.
+func (h *hands) upright() {
+	o := h.see()
+	lean := orient.Atan2(o.Frame.Out.Z, math.Abs(o.Frame.Right.Z))
+	if o.Seated == sim.RightSide {
+		lean = -lean
+	}
+	if lean.Abs() > 1e-9 {
+		h.turn(sim.Roll, -lean)
+	}
+}
+
 // settle lets the needle come to rest, and taps it free of its pivot.
 func (h *hands) settle() {
 	h.wait(6)

@@ -143,6 +143,7 @@ func wellIn(l sim.RoundLevel) bool {
 // dip takes the reading of the arc.
 func (d *desk) dip(h *hands, p plan) orient.Angle {
 	h.do(sim.Command{Kind: sim.Place, Seat: sim.OnSide})
+	h.upright()
 	h.swingTo(orient.Right + p.aside)
 	h.turn(sim.Roll, p.side)
 	d.levelArm(h, p)
