@@ -6,6 +6,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
 	"cuesta/sim"
 )
 
@@ -170,7 +171,7 @@ func (h *Hall) Update(in input.Frame) []sim.Command {
 	h.frame = in
 	h.issued = h.issued[:0]
 	if h.open {
-		if !leaving(in.Presses) {
+		if !h.leaving(in.Presses) {
 			return h.inside.Update(in)
 		}
 		h.leave()
@@ -190,9 +191,10 @@ func (h *Hall) Update(in input.Frame) []sim.Command {
 }
 
 // leaving says that the key that leads to the hall was pressed.
-func leaving(ps []input.Press) bool {
+func (h *Hall) leaving(ps []input.Press) bool {
+	set := h.Settings()
 	for _, p := range ps {
-		if p.Key == input.F10 {
+		if keymap.Of(p) == set.Keys.Of(keymap.Menu) {
 			return true
 		}
 	}

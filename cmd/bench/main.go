@@ -54,7 +54,7 @@ func open(o options) error {
 	if err != nil {
 		return err
 	}
-	return window.Run(shown{h}, window.Options{Title: "cuesta", W: o.w, H: o.h, FullScreen: o.full})
+	return window.Run(shown{scenes.NewSwitched(h)}, window.Options{Title: "cuesta", W: o.w, H: o.h, FullScreen: o.full})
 }
 
 // shown is a scene whose commands need not be handed on: it has carried them

@@ -5,8 +5,6 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-
-	"cuesta/scenes/input"
 )
 
 // Map is which key does what. The zero value has the usual keys. Maps can be
@@ -46,13 +44,16 @@ func (m Map) With(a Action, s Stroke) (with Map, swapped []Action, err error) {
 	if s == (Stroke{}) {
 		return m, nil, fmt.Errorf("%w: no key was read", ErrKept)
 	}
-	if why := s.reserved(); why != "" {
+	if why := s.reserved(a); why != "" {
 		return m, nil, fmt.Errorf("%w: %s", ErrKept, why)
 	}
 	with, old := m, m.Of(a)
 	with.put(a, s)
 	for b := range Actions {
 		if b != a && b.meets(a) && m.Of(b) == s {
+			if why := old.reserved(b); why != "" {
+				return m, nil, fmt.Errorf("%w: %s is for %q, which could not have %s in exchange", ErrKept, s, b.Words(), old)
+			}
 			with.put(b, old)
 			swapped = append(swapped, b)
 		}
@@ -115,7 +116,7 @@ func (m *Map) UnmarshalJSON(data []byte) error {
 		if err != nil {
 			return fmt.Errorf("keys: %w", err)
 		}
-		if why := s.reserved(); why != "" {
+		if why := s.reserved(a); why != "" {
 			return fmt.Errorf("keys: %s", why)
 		}
 		out.put(a, s)
@@ -134,11 +135,4 @@ func actionOf(name string) (Action, bool) {
 		}
 	}
 	return 0, false
-}
-
-// Press says whether a press is the key of an action. Without single is a key
-// that types a sign none.
-func (m Map) Press(a Action, p input.Press, single bool) bool {
-	s := Of(p)
-	return m.Of(a) == s && (single || !s.Typed())
 }

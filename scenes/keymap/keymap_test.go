@@ -66,6 +66,18 @@ func TestWaysOutCannotBeTakenAway(t *testing.T) {
 	}
 }
 
+// What works everywhere works in fields too, where a letter is written.
+func TestALetterCannotWorkEverywhere(t *testing.T) {
+	for _, c := range []struct {
+		a keymap.Action
+		s keymap.Stroke
+	}{{keymap.Menu, sign('x')}, {keymap.Switch, sign('f')}, {keymap.Flip, stroke(input.F1)}} {
+		if m, _, err := (keymap.Map{}).With(c.a, c.s); !errors.Is(err, keymap.ErrKept) || !m.Usual() {
+			t.Errorf("%s with %s: got %v, want ErrKept and nothing changed", c.a, c.s, err)
+		}
+	}
+}
+
 func TestKeysAreKept(t *testing.T) {
 	m, _, _ := keymap.Map{}.With(keymap.SwingLess, sign('h'))
 	m, _, _ = m.With(keymap.Tap, stroke(input.F4))

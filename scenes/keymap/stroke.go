@@ -62,8 +62,8 @@ func ParseStroke(text string) (Stroke, error) {
 	return typed(unicode.ToLower(r)), nil
 }
 
-// reserved says why a key stays as it is, or "".
-func (s Stroke) reserved() string {
+// reserved says why a key cannot be had for an action, or "".
+func (s Stroke) reserved(a Action) string {
 	switch s.Key {
 	case input.Tab, input.Enter, input.Escape:
 		return s.String() + " stays as it is, so that there is always a way on and a way out"
@@ -72,6 +72,9 @@ func (s Stroke) reserved() string {
 	}
 	if unicode.IsDigit(s.Rune) || s.Rune == '/' {
 		return s.String() + " writes into the note"
+	}
+	if s.Typed() && a.Place() == Everywhere {
+		return s.String() + " writes where there is a field, and this is to work there too: take a key such as F5"
 	}
 	return ""
 }
