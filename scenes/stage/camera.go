@@ -41,6 +41,12 @@ func DefaultCamera(p orient.Plane, o sim.Pose) Camera {
 	return c.facing(p, o.Frame.Out, 0.36, 24*orient.Degree)
 }
 
+// AboveCamera looks straight down, north up on the screen: the map. Where the
+// bed is so steep that its top could not be seen it stands on the falling side.
+func AboveCamera() Camera {
+	return Camera{Azimuth: orient.AzimuthOf(orient.Half), Elevation: 86 * orient.Degree}
+}
+
 func usualCamera(p orient.Plane, seat sim.Seat) Camera {
 	if seat == sim.OnSide {
 		return Camera{Azimuth: p.Strike.Add(24 * orient.Degree), Elevation: 27 * orient.Degree}

@@ -21,6 +21,10 @@ func (st *Stage) drawExplained(sc *scene) {
 		st.drawOnRock(sc)
 		st.drawInstrument(sc, below)
 	}
+	under := sc.ballUnderWater()
+	if under {
+		st.drawBall(sc)
+	}
 	if o.Water {
 		st.drawWater(sc)
 	}
@@ -31,10 +35,17 @@ func (st *Stage) drawExplained(sc *scene) {
 	if !front {
 		st.drawInAir(sc)
 	}
+	ballFirst := !sc.ballInFront()
+	if !under && ballFirst {
+		st.drawBall(sc)
+	}
 	if parted {
 		st.drawInstrument(sc, above)
 	} else {
 		st.drawInstrument(sc, whole)
+	}
+	if !under && !ballFirst {
+		st.drawBall(sc)
 	}
 	if front {
 		st.drawInAir(sc)
@@ -50,6 +61,9 @@ func (sc *scene) sideForArrow() float64 {
 	best, other := -9.3, 9.3
 	if sc.p.Pose.Seat == sim.OnSide {
 		best, other = 7.6, -9.3
+	}
+	if sc.p.Bare {
+		return -5
 	}
 	lo, hi := sc.toolReach()
 	taken := func(a float64) bool { return a > lo-1 && a < hi+1 }
@@ -97,7 +111,7 @@ func (st *Stage) drawOnRock(sc *scene) {
 	}
 	ink, around := colour(sc.th.WaterInk, 1, 1), colour(sc.th.WaterCase, 1, 1)
 	b := sc.open(st.lines)
-	if sc.p.Reveal.Strike {
+	if sc.p.Reveal.Strike || sc.p.Reveal.Ends {
 		p, q := sc.strikeLine()
 		b.cased(p, q, sc.px(4), sc.px(1.5), ink, around)
 	}

@@ -33,6 +33,17 @@ func (sc *scene) frame() {
 	l.cx = r.X + r.W/2
 	l.cy = r.Y + max(margin+1.3*letter+k*up, min(r.H-margin-1.3*letter-k*down, share*r.H))
 	sc.approach()
+	sc.magnify()
+}
+
+// magnify is the last step: about a place that stays where it is.
+func (sc *scene) magnify() {
+	z, l := sc.p.Zoom, &sc.lens
+	if z.K <= 1 {
+		return
+	}
+	l.scale *= z.K
+	l.cx, l.cy = z.X+z.K*(l.cx-z.X), z.Y+z.K*(l.cy-z.Y)
 }
 
 // letter is the size of the ring letters: smaller in small pictures.

@@ -30,6 +30,9 @@ func (sc *scene) openCut(t *draw.Texture) brush {
 
 // drawInstrument paints the plate and what moves on it.
 func (st *Stage) drawInstrument(sc *scene, part wet) {
+	if sc.p.Bare {
+		return
+	}
 	sc.part = part
 	body := sc.tool.body()
 	body.prepare(&sc.lens)

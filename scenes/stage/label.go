@@ -16,6 +16,8 @@ const (
 	strikeLabel labelKind = iota
 	dipLabel
 	yoursLabel
+	endLabel
+	otherEndLabel
 	labelKinds
 )
 
@@ -43,13 +45,29 @@ func (b box) meets(c box) bool {
 
 func (st *Stage) drawLabels(sc *scene) {
 	if sc.p.Reveal.Numbers {
-		if sc.hasStrike() {
+		if sc.hasStrike() && !sc.p.Reveal.Ends {
 			st.drawStrikeLabel(sc)
 		}
 		st.drawDipLabel(sc)
 	}
+	if sc.p.Reveal.Ends && sc.hasStrike() {
+		st.drawEndLabels(sc)
+	}
 	if sc.p.Reveal.Yours {
 		st.drawYoursLabel(sc)
+	}
+}
+
+// drawEndLabels writes its azimuth beside either end of the strike line.
+func (st *Stage) drawEndLabels(sc *scene) {
+	p, q := sc.strikeLine()
+	if dot(sub(q, p), sc.S) < 0 {
+		p, q = q, p
+	}
+	for i, end := range [2]orient.Vec{q, p} {
+		x, y := sc.lens.project(end)
+		t := st.label(sc, endLabel+labelKind(i), sc.p.Plane)
+		st.put(sc, t, [...]anchor{{x, y, 0, -1}, {x, y, 1, -0.2}, {x, y, -1, -0.2}, {x, y, 0, 1}, {x, y, 1, 1}, {x, y, -1, 1}, {x, y, 1, -1}, {x, y, -1, -1}})
 	}
 }
 
@@ -100,6 +118,10 @@ func (k labelKind) text(key labelKey) string {
 		return fmt.Sprintf("strike %03d°", key.strike)
 	case dipLabel:
 		return fmt.Sprintf("dip %02d°", key.dip)
+	case endLabel:
+		return fmt.Sprintf("%03d°", key.strike)
+	case otherEndLabel:
+		return fmt.Sprintf("%03d°", (key.strike+180)%360)
 	default:
 		return fmt.Sprintf("yours %03d/%02d", key.strike, key.dip)
 	}
@@ -197,7 +219,7 @@ func (sc *scene) free(b box) bool {
 			return false
 		}
 	}
-	if p, q := sc.strikeLine(); sc.hasStrike() && sc.p.Reveal.Strike && sc.crosses(wide, p, q) {
+	if p, q := sc.strikeLine(); sc.hasStrike() && (sc.p.Reveal.Strike || sc.p.Reveal.Ends) && sc.crosses(wide, p, q) {
 		return false
 	}
 	if sc.p.Reveal.Yours {

@@ -83,6 +83,9 @@ func (sc *scene) outlines() {
 		sc.standHull.add(&sc.lens, w.p[i])
 		sc.standHull.add(&sc.lens, w.q[i])
 	}
+	if sc.p.Bare {
+		sc.toolHull = hull{}
+	}
 	sc.toolHull.wrap()
 	sc.slabHull.wrap()
 	sc.standHull.wrap()

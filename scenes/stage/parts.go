@@ -30,6 +30,9 @@ func (st *Stage) prepareKit(sc *scene) {
 	if sc.p.Camera.Close > 0 {
 		st.kit, k = &st.kits[1], 2.7*k
 	}
+	if z := sc.p.Zoom.K; z > 1 {
+		st.kit, k = &st.kits[1], max(k, z*k)
+	}
 	if px := partPx(k); st.kit.theme != sc.th || st.kit.px != px {
 		*st.kit = bakeKit(sc.th, px)
 	}

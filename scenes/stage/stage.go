@@ -23,7 +23,13 @@ type Params struct {
 	RockSeed    uint64       // the same seed gives the same stone
 	Keep        [4]draw.Rect // what else stands in Rect, such as a title: no label covers it
 	Coarse      bool         // paints the stone with fewer pixels, for slow machines
+	Bare        bool         // leaves the instrument out
+	Zoom        Zoom         // a place that is magnified
 }
+
+// Zoom magnifies the picture K times about a place in it, which stays where it
+// is; 0 and 1 are no zoom. All but the grain of the stone is drawn anew, sharp.
+type Zoom struct{ K, X, Y float64 }
 
 // Overlays are what explains the answer, each switched by itself.
 type Overlays struct {
@@ -33,6 +39,9 @@ type Overlays struct {
 	Progress float64 // how far the water has risen, 0 to 1
 	Hand     bool    // a right hand on the rock: fingers down the dip, thumb along the strike
 	Numbers  bool    // strike and dip in figures
+	Ends     bool    // the azimuths of both ends of the strike line
+	Ball     bool    // a ball that rolls down the dip
+	BallTime float64 // for how many seconds it has rolled
 
 	Yours      bool // YoursPlane is drawn in thin lines beside the true one
 	YoursPlane orient.Plane
@@ -40,7 +49,7 @@ type Overlays struct {
 
 // Any says whether anything is switched on.
 func (o Overlays) Any() bool {
-	return o.Strike || o.Arrow || o.Water || o.Hand || o.Numbers || o.Yours
+	return o.Strike || o.Arrow || o.Water || o.Hand || o.Numbers || o.Ends || o.Ball || o.Yours
 }
 
 // Stage draws the bench. It keeps what does not change from picture to
@@ -56,6 +65,7 @@ type Stage struct {
 	hand    hand
 	labels  labels
 	letters [4]letter
+	ball    ballPicture
 	sc      scene
 }
 
@@ -75,7 +85,9 @@ func (st *Stage) Draw(l *draw.List, p Params) {
 	st.drawGroundShadow(sc)
 	st.drawStand(sc)
 	st.drawSlab(sc)
-	st.drawToolShadow(sc)
+	if !p.Bare {
+		st.drawToolShadow(sc)
+	}
 	if sc.seesSide(rock.Down) {
 		st.drawShoe(sc)
 	}

@@ -72,7 +72,7 @@ func (st *Stage) drawWater(sc *scene) {
 
 // dips says whether any part of the instrument lies under the water.
 func (sc *scene) dips() bool {
-	if !sc.water.on {
+	if !sc.water.on || sc.p.Bare {
 		return false
 	}
 	for i := range 8 {
