@@ -10,11 +10,11 @@ import (
 	"cuesta/sim"
 )
 
-// Told is what is to be seen beside the line, in words: a sentence or two for
-// each thing, in the order of the things. It tells no number that the screen
-// does not show.
+// Told is what is to be seen beside the line, in words: how the slab lies to the
+// eye, then a sentence or two for each thing, in the order of the things. It
+// tells no number that the screen does not show.
 func (p *Player) Told() []string {
-	var out []string
+	out := []string{p.tellSlab()}
 	for t := range Things {
 		if !p.Shows(t) {
 			continue
@@ -37,7 +37,7 @@ func (p *Player) tellThing(t Thing) string {
 	case Water:
 		return "A sheet of still water stands against the rock: its shoreline is one level line across the slope."
 	case Strike:
-		return "The strike line is drawn on the rock, level across the slope: it runs " + way(truth.Strike.Opposite()) + " to " + way(truth.Strike) + "."
+		return "The strike line is drawn on the rock, level across the slope: it runs from " + line(truth.Strike) + "."
 	case Arrow:
 		return "An arrow points straight down the slope, to the " + way(truth.DipDirection()) + "."
 	case Hand:
@@ -49,19 +49,42 @@ func (p *Player) tellThing(t Thing) string {
 		return "A ball rolls straight down the slope, to the " + way(truth.DipDirection()) + ", and stops at the lower rim."
 	case Instrument:
 		return spoken.Glance(p.ses)
-	case Levels:
-		return "The level is shown magnified; bubble says where its bubble is."
+	case Levels: // what it shows is told with the instrument
+		return ""
 	case Scale:
-		return "The " + p.scale() + " is shown magnified; read reads it."
+		return "The " + p.scale() + " is shown magnified, to be read."
 	case Curve:
 		return p.tellCurve()
 	case Ends:
 		return fmt.Sprintf("The ends of the strike line lie at %s and %s.", whole(truth.Strike), whole(truth.Strike.Opposite()))
 	case Reading:
-		return spoken.Shown(p.ses)
+		return spoken.Reading(p.ses)
 	case Student:
 		return p.tellStudent()
 	case Things:
+	}
+	return ""
+}
+
+// tellSlab is how the slab lies on the ring of directions, to the eye.
+func (p *Player) tellSlab() string {
+	switch t := p.ses.Truth(); {
+	case t.Dip < orient.Degree/2:
+		return "The slab lies level."
+	case t.Dip > orient.Right-orient.Degree/2:
+		return "The slab stands upright, from " + line(t.Strike) + "."
+	default:
+		return "The slab falls " + steepness(t.Dip) + "to the " + way(t.DipDirection()) + "."
+	}
+}
+
+// steepness is a word for the eye, or "" where there is none to say.
+func steepness(dip orient.Angle) string {
+	switch {
+	case dip < 20*orient.Degree:
+		return "gently "
+	case dip > 55*orient.Degree:
+		return "steeply "
 	}
 	return ""
 }
@@ -130,6 +153,15 @@ func whole(z orient.Azimuth) string {
 var ways = [...]string{
 	"north", "north-north-east", "north-east", "east-north-east", "east", "east-south-east", "south-east", "south-south-east",
 	"south", "south-south-west", "south-west", "west-south-west", "west", "west-north-west", "north-west", "north-north-west",
+}
+
+// line is a direction that may run either way: the end in the eastern half of
+// the circle comes second, so that the words favour neither.
+func line(z orient.Azimuth) string {
+	if z.Degrees() >= 180 {
+		z = z.Opposite()
+	}
+	return way(z.Opposite()) + " to " + way(z)
 }
 
 // way is a direction as the ring round the slab shows it to the eye, to the

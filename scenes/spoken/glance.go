@@ -11,3 +11,6 @@ func Shown(s *session.Session) string {
 	o := s.World().Observe()
 	return reading(o) + " " + bubble(o)
 }
+
+// Reading says what the scale shows, as the line read does.
+func Reading(s *session.Session) string { return reading(s.World().Observe()) }
