@@ -180,7 +180,7 @@ func (b *Bench) secondary() {
 		b.exam.back()
 	case b.phase == measuring:
 		b.phase = shown
-		b.reveal = allOverlays
+		b.show(allOverlays)
 		b.focus = idPrimary
 	case b.phase == judged && !b.verdict.Right:
 		b.begin()
@@ -188,8 +188,14 @@ func (b *Bench) secondary() {
 	case b.reveal.Any():
 		b.reveal = stage.Overlays{}
 	default:
-		b.reveal = allOverlays
+		b.show(allOverlays)
 	}
+}
+
+// show lays the true plane over the rock. From then on nothing is graded.
+func (b *Bench) show(o stage.Overlays) {
+	b.reveal = o
+	b.ses.Reveal()
 }
 
 func (b *Bench) toggle(id describe.ID) {
@@ -210,7 +216,9 @@ func (b *Bench) toggle(id describe.ID) {
 		flip(&b.reveal.Numbers)
 	case idShowYours:
 		flip(&b.reveal.Yours)
+		return
 	}
+	b.ses.Reveal()
 }
 
 // record grades what stands in the notebook.
@@ -224,6 +232,7 @@ func (b *Bench) record() {
 		b.hand()
 		return
 	}
+	counts := b.ses.Counts()
 	v, err := b.ses.Note(b.text)
 	if err != nil {
 		b.echo = plainError(err)
@@ -234,8 +243,7 @@ func (b *Bench) record() {
 	b.verdict, b.phase = v, judged
 	b.answer = b.entryPlane()
 	b.focus = idPrimary
-	if !b.graded {
-		b.graded = true
+	if counts {
 		b.tally = b.tally.Add(b.ses.Truth(), v)
 		b.save()
 	}

@@ -67,7 +67,6 @@ type Bench struct {
 	strikeWritten bool
 	echo          string
 	verdict       quiz.Verdict
-	graded        bool // the first answer to this plane has been counted
 	reveal        stage.Overlays
 	answer        orient.Plane // what the student wrote
 	notice        string
@@ -143,7 +142,7 @@ func (b *Bench) deal(p *orient.Plane) error {
 	b.ses, b.field = s, b.fieldHere()
 	b.number++
 	b.begin()
-	b.reveal, b.graded, b.view.turn = stage.Overlays{}, false, 0
+	b.reveal, b.view.turn = stage.Overlays{}, 0
 	return nil
 }
 

@@ -26,8 +26,12 @@ func (r *Refused) Unwrap() error { return r.Reason }
 
 // Note writes down an answer in any notation and judges it by the readings
 // taken so far. An answer that cannot be read is a *Refused error and leaves
-// everything as it was.
+// everything as it was; so does one to a plane that was shown before it was
+// first answered, with ErrShown.
 func (s *Session) Note(text string) (quiz.Verdict, error) {
+	if s.Spoilt() {
+		return quiz.Verdict{}, ErrShown
+	}
 	entry, err := orient.Parse(text, s.options.Notation)
 	if err != nil {
 		return quiz.Verdict{}, s.refused(text, err)

@@ -159,13 +159,25 @@ func (b *Bench) read() Reply {
 // note writes an answer down and tells the verdict.
 func (b *Bench) note(text string) Reply {
 	entry, _ := orient.Parse(text, b.ses.Options().Notation)
+	counts := b.ses.Counts()
 	v, err := b.ses.Note(text)
+	if errors.Is(err, session.ErrShown) {
+		return b.refuse("Not graded: the true plane has been shown. Type new for the next plane.")
+	}
 	if err != nil {
 		return b.refuseNote(err)
 	}
-	r := b.say(entry.Understood() + " " + v.Said + " Type new for the next plane.")
+	r := b.say(entry.Understood() + " " + v.Said + practice(counts) + " Type new for the next plane.")
 	r.Verdict = &v
 	return r
+}
+
+// practice tells of an answer that does not count.
+func practice(counts bool) string {
+	if counts {
+		return ""
+	}
+	return " This one is for practice; the first answer counts."
 }
 
 // refuseNote says why an answer is no plane; where the reason is probable it
