@@ -9,8 +9,8 @@ import (
 	"cuesta/scenes/sound"
 )
 
-// window is the number of samples an ear listens to: half a second.
-const window = sound.Rate / 2
+// window is the number of samples an ear listens to: two fifths of a second.
+const window = sound.Rate * 2 / 5
 
 // thin leaves out samples before measuring: one in eight still holds every
 // overtone there is, up to 2640 Hz.
@@ -20,13 +20,15 @@ const thin = 8
 type heard struct {
 	left, right float64 // effective values
 	pitch       float64 // the strongest note in hertz
-	fifth       float64 // strength of the note at 660 Hz over that at 440 Hz
+	chord       float64 // the weaker of the notes at 440 and 660 Hz over the strongest note
 }
 
-// play renders half a second of one state, after a fifth of a second to get there.
-func play(y *sound.Synth, s sound.State) []float32 {
-	y.Render(make([]float32, 2*sound.Rate/5), s)
-	dst := make([]float32, 2*window)
+// play renders two fifths of a second of one state, after a tenth to get there.
+func play(y *sound.Synth, s sound.State) []float32 { return playFor(window, y, s) }
+
+func playFor(samples int, y *sound.Synth, s sound.State) []float32 {
+	y.Render(make([]float32, 2*sound.Rate/10), s)
+	dst := make([]float32, 2*samples)
 	y.Render(dst, s)
 	return dst
 }
@@ -45,19 +47,19 @@ func measure(samples []float32) heard {
 	at := func(hertz float64) float64 { // with the beats of the note
 		k := int(math.Round(hertz * float64(thin*len(mono)) / sound.Rate))
 		sum := 0.0
-		for i := k - 3; i <= k+3; i++ {
+		for i := k - 2; i <= k+2; i++ {
 			a := cmplx.Abs(spectrum[i])
 			sum += a * a
 		}
 		return math.Sqrt(sum)
 	}
 	best := 0.0
-	for f := 200.0; f <= 900; f += 2 {
+	for f := 200.0; f <= 900; f += 2.5 {
 		if a := at(f); a > best {
 			best, h.pitch = a, f
 		}
 	}
-	h.fifth = at(660) / (at(440) + 1e-12)
+	h.chord = min(at(440), at(660)) / (best + 1e-12)
 	return h
 }
 

@@ -8,7 +8,7 @@ const Rate = 48000
 // The bounds that all samples keep, at any volume and over any change of state.
 const (
 	Peak    = 0.5  // −6 dB of full scale
-	MaxStep = 0.06 // between a sample and the next of the same ear: no click
+	MaxStep = 0.05 // between a sample and the next of the same ear: no click
 )
 
 // The parts of the peak. The two notes never sound together, and the chord
@@ -25,8 +25,8 @@ const (
 type Synth struct {
 	volume        glide
 	notes, chord  glide // how much of each
-	pan           glide
-	octave        glide // of the note of the bubble, from the note of a level one
+	left, right   glide // share of the note of the bubble in each ear
+	pitch         glide
 	pairs, loud   glide
 	hollow, third glide // of the note at the wall, of the chord of the tube
 	pair          cycle
@@ -66,7 +66,8 @@ func (y *Synth) aim(s State) {
 
 // point sets the note of the bubble: at once where it was not heard before.
 func (y *Synth) point(s State) {
-	y.pan.want, y.octave.want = s.Pan(), math.Log2(s.Pitch()/Levelled)
+	y.right.want, y.left.want = math.Sincos((s.Pan() + 1) * math.Pi / 4)
+	y.pitch.want = s.Pitch()
 	y.pairs.want, y.loud.want = s.Pairs(), s.Loudness()
 	y.hollow.want, y.third.want = 0, 0
 	if s.AtWall {
@@ -76,7 +77,7 @@ func (y *Synth) point(s State) {
 		y.third.want = 1
 	}
 	if y.notes.at == 0 {
-		for _, g := range []*glide{&y.pan, &y.octave, &y.pairs, &y.loud, &y.hollow} {
+		for _, g := range []*glide{&y.left, &y.right, &y.pitch, &y.pairs, &y.loud, &y.hollow} {
 			g.at = g.want
 		}
 		y.pair = 0
@@ -112,15 +113,15 @@ func (y *Synth) bubble() (left, right float64) {
 	if y.notes.silent() {
 		return 0, 0
 	}
-	n, pan := y.notes.next(), y.pan.next()
+	n, l, r := y.notes.next(), y.left.next(), y.right.next()
 	at := y.pair.next(y.pairs.next())
 	x := noteLoud * n * y.loud.next() * gate(at, .32, .97, .08)
-	phase, hollow := y.note.next(Levelled*math.Exp2(y.octave.next())), y.hollow.next()
+	phase, hollow := y.note.next(y.pitch.next()), y.hollow.next()
 	if x == 0 {
 		return 0, 0
 	}
 	x *= wave(phase, .25, hollow)
-	return x * math.Cos((pan+1)*math.Pi/4), x * math.Sin((pan+1)*math.Pi/4)
+	return x * l, x * r
 }
 
 // middle is what comes from the middle: the first note of the pair, which is

@@ -19,12 +19,13 @@ func (g *glide) next() float64 {
 // silent says that the value is 0 and stays so.
 func (g *glide) silent() bool { return g.at == 0 && g.want == 0 }
 
-// cycle is a phase in [0, 1) that never jumps.
+// cycle is a phase in [0, 1) that never jumps. The note stays below Rate.
 type cycle float64
 
 func (c *cycle) next(hertz float64) float64 {
-	*c += cycle(hertz / Rate)
-	*c -= cycle(math.Floor(float64(*c)))
+	if *c += cycle(hertz / Rate); *c >= 1 {
+		*c--
+	}
 	return float64(*c)
 }
 
