@@ -1,19 +1,47 @@
 package main
 
 import (
-	_ "embed"
+	"bytes"
+	"compress/gzip"
+	"crypto/sha256"
+	"embed"
 	"errors"
 	"fmt"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
+	"text/template"
 )
 
-//go:embed page/index.html
-var indexPage []byte
+// pageFiles are the files of the page as they are written; index.html and
+// sw.js have places to fill in.
+//
+//go:embed page
+var pageFiles embed.FS
 
-// webFiles is what the folder of the browser program holds.
-var webFiles = []string{"index.html", "wasm_exec.js", "cuesta.wasm"}
+// What the build adds to the page's own files.
+const (
+	packedName  = "cuesta.wasm.gz"
+	supportName = "wasm_exec.js"
+)
+
+// filledFiles are templates: index.html says how large the program is, sw.js
+// which files are to be kept and what they hold.
+var filledFiles = []string{"index.html", "sw.js"}
+
+// webFiles is what the folder of the browser program holds. sw.js is last: it
+// names the others.
+func webFiles() []string {
+	names := []string{packedName, supportName}
+	found, _ := fs.ReadDir(pageFiles, "page") // embedded: it is there
+	for _, f := range found {
+		if f.Name() != "sw.js" {
+			names = append(names, f.Name())
+		}
+	}
+	return append(names, "sw.js")
+}
 
 // web builds the browser program into the folder that is named.
 func web(args []string) error {
@@ -54,7 +82,7 @@ func callersPath(p string) string {
 
 // free says which file of the program already stands in the folder.
 func free(dir string) error {
-	for _, f := range webFiles {
+	for _, f := range webFiles() {
 		if _, err := os.Lstat(filepath.Join(dir, f)); err == nil {
 			return fmt.Errorf("%s is already there; --force replaces it", filepath.Join(dir, f))
 		}
@@ -76,7 +104,7 @@ func publish(dir string) error {
 	if err := buildWeb(tmp); err != nil {
 		return err
 	}
-	for _, f := range webFiles {
+	for _, f := range webFiles() {
 		if err := os.Rename(filepath.Join(tmp, f), filepath.Join(dir, f)); err != nil {
 			return err
 		}
@@ -86,7 +114,15 @@ func publish(dir string) error {
 
 // buildWeb builds the browser program into an existing folder.
 func buildWeb(dir string) error {
-	support, err := wasmSupport("wasm_exec.js")
+	program, err := compileWeb(dir)
+	if err != nil {
+		return err
+	}
+	packed, err := pack(program)
+	if err != nil {
+		return err
+	}
+	support, err := wasmSupport(supportName)
 	if err != nil {
 		return err
 	}
@@ -94,16 +130,94 @@ func buildWeb(dir string) error {
 	if err != nil {
 		return err
 	}
+	written := map[string][]byte{packedName: packed, supportName: js}
+	return writePage(dir, written, len(program))
+}
+
+// compileWeb is the program in WebAssembly.
+func compileWeb(dir string) ([]byte, error) {
 	out, err := filepath.Abs(filepath.Join(dir, "cuesta.wasm"))
 	if err != nil {
-		return err
+		return nil, err
 	}
-	said, err := quiet(wasmCommand("build", "-trimpath", "-ldflags=-s -w", "-o", out, "./cmd/bench"))()
+	scratch, err := os.MkdirTemp("", "cuesta-library-")
 	if err != nil {
-		return fmt.Errorf("%s\nthe browser program could not be built: %w", said, err)
+		return nil, err
 	}
-	return errors.Join(
-		os.WriteFile(filepath.Join(dir, "index.html"), indexPage, 0o644),
-		os.WriteFile(filepath.Join(dir, "wasm_exec.js"), js, 0o644),
-		os.Chmod(out, 0o644))
+	defer os.RemoveAll(scratch)
+	lean, err := leanLibrary(scratch)
+	if err != nil {
+		return nil, err
+	}
+	said, err := quiet(wasmCommand("build", lean, "-trimpath", "-ldflags=-s -w", "-o", out, "./cmd/bench"))()
+	if err != nil {
+		return nil, fmt.Errorf("%s\nthe browser program could not be built: %w", said, err)
+	}
+	defer os.Remove(out)
+	return os.ReadFile(out)
+}
+
+// pack compresses the program: it is unpacked by the page, so that any server
+// of files will do.
+func pack(program []byte) ([]byte, error) {
+	var b bytes.Buffer
+	w, err := gzip.NewWriterLevel(&b, gzip.BestCompression)
+	if err != nil {
+		return nil, err
+	}
+	_, err = w.Write(program)
+	err = errors.Join(err, w.Close())
+	return b.Bytes(), err
+}
+
+// filling is what the page is told of its build.
+type filling struct {
+	Packed, Whole int      // bytes of the program, compressed and not
+	Files         []string // to be kept for use without a connection
+	Mark          string   // follows from what they hold
+}
+
+// writePage writes the files of the page beside those that are given.
+func writePage(dir string, files map[string][]byte, whole int) error {
+	f := filling{Packed: len(files[packedName]), Whole: whole}
+	sum := sha256.New()
+	for _, name := range webFiles() {
+		data, given := files[name]
+		if !given {
+			var err error
+			if data, err = fs.ReadFile(pageFiles, "page/"+name); err != nil {
+				return err
+			}
+		}
+		if name == "sw.js" {
+			f.Mark = fmt.Sprintf("%x", sum.Sum(nil)[:8])
+		}
+		data, err := filled(name, data, f)
+		if err != nil {
+			return err
+		}
+		if err := os.WriteFile(filepath.Join(dir, name), data, 0o644); err != nil {
+			return err
+		}
+		fmt.Fprintf(sum, "%s %d\n", name, len(data))
+		sum.Write(data)
+		f.Files = append(f.Files, name)
+	}
+	return nil
+}
+
+func filled(name string, data []byte, f filling) ([]byte, error) {
+	for _, t := range filledFiles {
+		if name != t {
+			continue
+		}
+		page, err := template.New(name).Parse(string(data))
+		if err != nil {
+			return nil, err
+		}
+		var b bytes.Buffer
+		err = page.Execute(&b, f)
+		return b.Bytes(), err
+	}
+	return data, nil
 }

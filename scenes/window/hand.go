@@ -1,3 +1,5 @@
+//go:build !js
+
 package window
 
 import (
@@ -56,26 +58,4 @@ func held() input.Mods {
 		m |= input.Alt
 	}
 	return m
-}
-
-// clock turns the time between frames into fixed ticks.
-type clock struct {
-	last time.Time
-	owed time.Duration // less than one tick
-}
-
-const (
-	ticksPerSecond = 120
-	longest        = time.Second // more than this between frames is a pause
-)
-
-func (c *clock) ticks(now time.Time) int {
-	if c.last.IsZero() {
-		c.last = now
-	}
-	c.owed += min(max(now.Sub(c.last), 0), longest)
-	c.last = now
-	n := c.owed * ticksPerSecond / time.Second
-	c.owed -= n * time.Second / ticksPerSecond
-	return int(n)
 }

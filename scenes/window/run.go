@@ -11,6 +11,7 @@ import (
 
 	"github.com/hajimehoshi/ebiten/v2"
 
+	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
 )
@@ -23,6 +24,12 @@ type Scene interface {
 	Update(input.Frame)
 	Picture(*draw.List)
 	Close() error
+}
+
+// Described is a scene that says in words what is on its screen. On a page it
+// is mirrored by controls of the page's own.
+type Described interface {
+	Description() *describe.Tree
 }
 
 // Options say how a window opens. The zero value is a window of 1280×720.
@@ -83,6 +90,16 @@ func (g *guarded) update(f input.Frame) {
 	}
 }
 
+// description is the screen in words, or nil where the scene has none.
+func (g *guarded) description() *describe.Tree {
+	g.mu.Lock()
+	defer g.mu.Unlock()
+	if d, ok := g.scene.(Described); ok && !g.closed {
+		return d.Description()
+	}
+	return nil
+}
+
 func (g *guarded) picture(l *draw.List) {
 	g.mu.Lock()
 	defer g.mu.Unlock()
@@ -104,6 +121,7 @@ type game struct {
 	scene   *guarded
 	painter *Painter
 	hand    hand
+	front   front
 	list    draw.List
 	ended   atomic.Bool
 	w, h    float64
@@ -130,7 +148,9 @@ func (g *game) Update() error {
 	if g.ended.Load() {
 		return ebiten.Termination
 	}
-	g.scene.update(g.hand.frame(g.w, g.h, g.scale))
+	f := g.hand.frame(g.w, g.h, g.scale)
+	g.scene.update(f)
+	g.front.show(g.scene, f)
 	return nil
 }
 
@@ -139,12 +159,14 @@ func (g *game) Draw(screen *ebiten.Image) {
 	g.list.Reset(g.w, g.h)
 	g.scene.picture(&g.list)
 	g.painter.Paint(screen, &g.list)
+	g.front.drawn()
 }
 
 // LayoutF makes one pixel of the picture one pixel of the device.
 func (g *game) LayoutF(w, h float64) (float64, float64) {
-	g.scale = ebiten.Monitor().DeviceScaleFactor()
-	g.w, g.h = float64(int(w*g.scale+0.5)), float64(int(h*g.scale+0.5))
+	factor := ebiten.Monitor().DeviceScaleFactor()
+	g.scale = deviceScale(factor)
+	g.w, g.h = float64(int(w*factor+0.5)), float64(int(h*factor+0.5))
 	g.w, g.h = max(1, g.w), max(1, g.h)
 	return g.w, g.h
 }

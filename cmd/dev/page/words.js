@@ -1,0 +1,66 @@
+"use strict";
+// The bench in words: a line goes to the program, its reply into the log.
+(function () {
+  const cuesta = window.cuesta;
+  const byId = id => document.getElementById(id);
+  const log = byId("log"), line = byId("say");
+  const past = [];
+  let at = 0;
+
+  function add(words, mine) {
+    const p = document.createElement("p");
+    p.textContent = words;
+    if (mine) {
+      p.className = "mine";
+    }
+    log.appendChild(p);
+    log.scrollTop = log.scrollHeight;
+  }
+
+  function say(words) {
+    if (words.trim() === "") {
+      return;
+    }
+    past.push(words);
+    at = past.length;
+    add(words, true);
+    const reply = cuesta.line(words);
+    if (reply !== "") {
+      add(reply, false);
+    }
+  }
+
+  // words shows the page of the bench in words; welcome is its first reply.
+  cuesta.words = (title, welcome) => {
+    document.title = "cuesta: " + title.toLowerCase();
+    byId("words-title").textContent = title;
+    byId("told").hidden = true;
+    byId("words").hidden = false;
+    document.documentElement.dataset.cuesta = "words";
+    add(welcome, false);
+    line.focus();
+  };
+
+  byId("ask").addEventListener("submit", e => {
+    e.preventDefault();
+    const words = line.value;
+    line.value = "";
+    say(words);
+  });
+  byId("often").addEventListener("click", e => {
+    if (e.target.tagName === "BUTTON") {
+      say(e.target.textContent);
+    }
+  });
+  line.addEventListener("keydown", e => {
+    if (e.isComposing || e.key !== "ArrowUp" && e.key !== "ArrowDown") {
+      return;
+    }
+    const to = Math.max(0, Math.min(past.length, at + (e.key === "ArrowUp" ? -1 : 1)));
+    if (to !== at) {
+      at = to;
+      line.value = past[at] || "";
+      e.preventDefault();
+    }
+  });
+})();

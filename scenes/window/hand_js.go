@@ -1,0 +1,30 @@
+package window
+
+import (
+	"encoding/json"
+	"time"
+
+	"cuesta/scenes/input"
+)
+
+// hand gathers what was done on the page since the last frame. The page's
+// script notes every event down as it comes, so that none is lost however long
+// a frame takes; polling would lose a key that is tapped between two frames.
+type hand struct {
+	clock  clock
+	events []pageEvent
+	in     pageInput
+}
+
+func (h *hand) frame(w, hgt, scale float64) input.Frame {
+	h.events = h.events[:0]
+	if text := thePage.drain(); text != "" {
+		if err := json.Unmarshal([]byte(text), &h.events); err != nil {
+			panic("window: the page handed over no events: " + err.Error())
+		}
+	}
+	thePage.seen += len(h.events)
+	h.in.take(h.events, thePage.scale())
+	return input.Frame{W: w, H: hgt, Scale: scale, Ticks: h.clock.ticks(time.Now()),
+		Presses: h.in.presses, Pointers: h.in.pointers, Acts: h.in.acts}
+}
