@@ -60,6 +60,30 @@ func swungBy(tau, d orient.Angle) orient.Angle {
 	return orient.Asin(tau.Tan() / d.Tan())
 }
 
+// Widened is the tolerance against a true plane that is itself a measured one:
+// of dip d, its strike known to ±strike and its dip to ±dip, both in [0, π/2].
+// What the student and the instructor may each be off by adds, which is the
+// worst case: both careful, and off to opposite sides. The bed may also be
+// gentler than it was measured, where a strike is worth less:
+//
+//	strike: reading + asin(min(1, tan τ / tan(d − dip))) + strike
+//	dip:    dip tolerance + dip
+//
+// The wider limits of partial marks grow by as much. Used with Strike(d) it
+// gives the first line.
+func (t Tolerance) Widened(d, strike, dip orient.Angle) Tolerance {
+	turn := strike + swungBy(t.Levelling, d-dip) - swungBy(t.Levelling, d)
+	t.Reading = min(t.Reading+turn, orient.Right)
+	t.Dip = min(t.Dip+dip, orient.Right)
+	if t.Partial.Strike > 0 {
+		t.Partial.Strike = min(t.Partial.Strike+turn, orient.Right)
+	}
+	if t.Partial.Dip > 0 {
+		t.Partial.Dip = min(t.Partial.Dip+dip, orient.Right)
+	}
+	return t
+}
+
 // IsValid says whether every angle is in [0, π/2] and the share in [0, 1].
 func (t Tolerance) IsValid() bool {
 	for _, a := range []orient.Angle{t.Reading, t.Levelling, t.Dip, t.Partial.Strike, t.Partial.Dip} {

@@ -102,3 +102,34 @@ func plane(strike, dip float64) orient.Plane { return orient.PlaneOf(deg(strike)
 func entry(p orient.Plane) orient.Entry {
 	return orient.Entry{Plane: p, Written: p.Strike, HasStrike: true}
 }
+
+// TestWidened is reckoned by hand from sin(error) = tan τ / tan d at the
+// gentlest dip that the uncertainty leaves (D. M. Ragan, Structural Geology,
+// ch. 1, from memory), worked out with Python's math module: for a dip of 12° ±
+// 1° known to ± 3° in strike, 2 + asin(tan 1° / tan 11°) + 3 = 10.152°, and 3 + 1
+// for the dip.
+func TestWidened(t *testing.T) {
+	for _, c := range []struct{ dip, strikeOff, dipOff, strike, dips float64 }{
+		{12, 3, 1, 10.1520, 4},
+		{30, 1.5, 1, 5.3045, 4},
+		{64, 1, 1, 3.5096, 4},
+		{5, 2, 3, 33.9899, 6},
+		{10, 1, 1, 9.3272, 4},
+		{30, 0, 0, 3.7325, 3},
+		{3, 0, 2, 90, 5}, // it may dip no more than the levelling leaves
+		{1, 1, 1, 90, 4},
+		{90, 0, 0, 2, 3},
+	} {
+		got := quiz.DefaultTolerance.Widened(deg(c.dip), deg(c.strikeOff), deg(c.dipOff))
+		if s := got.Strike(deg(c.dip)).Degrees(); math.Abs(s-c.strike) > 1e-4 || math.Abs(got.Dip.Degrees()-c.dips) > 1e-9 || !got.IsValid() {
+			t.Errorf("dip %g ± %g, strike ± %g: got %.4f and %.4f, want %.4f and %.4f", c.dip, c.dipOff, c.strikeOff, s, got.Dip.Degrees(), c.strike, c.dips)
+		}
+	}
+	stepped := quiz.SteppedTolerance.Widened(deg(40), deg(2), deg(1)) // no levelling there, so nothing but the sums
+	if p := stepped.Partial; math.Abs(p.Strike.Degrees()-10) > 1e-9 || math.Abs(p.Dip.Degrees()-9) > 1e-9 || p.Share != 0.5 {
+		t.Errorf("got the wider limits %v", p)
+	}
+	if p := quiz.DefaultTolerance.Widened(deg(40), deg(2), deg(1)).Partial; p != (quiz.Partial{}) {
+		t.Errorf("got wider limits %v where there are none", p)
+	}
+}

@@ -70,41 +70,60 @@ type mixTOML struct {
 // once with line and column, except that a text which is no TOML at all ends at
 // its first one; other errors are those of the reader.
 func ReadBlueprint(from io.Reader) (Blueprint, error) {
-	text, err := io.ReadAll(io.LimitReader(from, LargestBlueprint+1))
+	var in blueprintTOML
+	c, err := readTOML(from, blueprintFile, &in)
 	if err != nil {
 		return Blueprint{}, err
 	}
-	if text, err = plainText(text); err != nil {
-		return Blueprint{}, err
+	b := c.blueprint(in)
+	return b, c.result()
+}
+
+// fileKind is a kind of TOML file that people write.
+type fileKind struct {
+	err    error        // that it is none
+	called string       // in a sentence
+	array  string       // its array of tables
+	shape  reflect.Type // what it is decoded into
+}
+
+var blueprintFile = fileKind{ErrBlueprint, "a blueprint", "item", reflect.TypeFor[blueprintTOML]()}
+
+// readTOML decodes a file into a shape and returns the checker of its values.
+func readTOML(from io.Reader, k fileKind, into any) (*checker, error) {
+	text, err := io.ReadAll(io.LimitReader(from, LargestBlueprint+1))
+	if err != nil {
+		return nil, err
 	}
-	var in blueprintTOML
+	if text, err = k.plainText(text); err != nil {
+		return nil, err
+	}
 	d := toml.NewDecoder(bytes.NewReader(text)).DisallowUnknownFields()
-	err = d.Decode(&in)
+	err = d.Decode(into)
 	var unknown *toml.StrictMissingError
 	if err != nil && !errors.As(err, &unknown) {
-		return Blueprint{}, decodeProblem(err)
+		return nil, k.decodeProblem(err)
 	}
-	c := checker{at: positions(text)}
+	c := &checker{file: k, at: positions(text)}
 	if unknown != nil {
 		c.unknown(unknown)
 	}
-	b := c.blueprint(in)
-	return b, c.result(ErrBlueprint)
+	return c, nil
 }
 
 // plainText refuses what is no text, in the words of someone who saved it with
 // the wrong program.
-func plainText(text []byte) ([]byte, error) {
+func (k fileKind) plainText(text []byte) ([]byte, error) {
 	text = bytes.TrimPrefix(text, []byte("\uFEFF"))
 	switch {
 	case len(text) > LargestBlueprint:
-		return nil, wrong(ErrBlueprint, "it is longer than %d KB; a blueprint is a page or two of text", LargestBlueprint>>10)
+		return nil, wrong(k.err, "it is longer than %d KB; %s is a page or two of text", LargestBlueprint>>10, k.called)
 	case bytes.HasPrefix(text, []byte("\xFF\xFE")) || bytes.HasPrefix(text, []byte("\xFE\xFF")):
-		return nil, wrong(ErrBlueprint, "it is written in UTF-16; save it as UTF-8")
+		return nil, wrong(k.err, "it is written in UTF-16; save it as UTF-8")
 	}
 	if n := firstInvalid(text); n >= 0 {
 		p := placed(text, n)
-		return nil, &Wrong{Err: ErrBlueprint, Problems: []Problem{{p.line, p.column, "read bytes that are not UTF-8; save the file as UTF-8"}}}
+		return nil, &Wrong{Err: k.err, Problems: []Problem{{p.line, p.column, "read bytes that are not UTF-8; save the file as UTF-8"}}}
 	}
 	return text, nil
 }
@@ -121,29 +140,30 @@ func firstInvalid(text []byte) int {
 	return -1
 }
 
-func decodeProblem(err error) error {
+func (k fileKind) decodeProblem(err error) error {
 	var de *toml.DecodeError
 	if !errors.As(err, &de) {
-		return wrong(ErrBlueprint, "%v", err)
+		return wrong(k.err, "%v", err)
 	}
 	line, column := de.Position()
 	said := strings.TrimPrefix(de.Error(), "toml: ")
 	if strings.Contains(said, "cannot") && len(de.Key()) > 0 {
-		said = tablesWant(de.Key()[0])
+		said = k.tablesWant(de.Key()[0])
 	}
-	return &Wrong{Err: ErrBlueprint, Problems: []Problem{{line, column, said}}}
+	return &Wrong{Err: k.err, Problems: []Problem{{line, column, said}}}
 }
 
 // tablesWant says how a table is written, where something else stands.
-func tablesWant(key string) string {
-	if key == "item" {
-		return "item: every item starts with the line [[item]]"
+func (k fileKind) tablesWant(key string) string {
+	if key == k.array {
+		return fmt.Sprintf("%[1]s: every %[1]s starts with the line [[%[1]s]]", key)
 	}
 	return fmt.Sprintf("%s: it is a table; start it with a line such as [%s]", key, key)
 }
 
-// checker gathers the problems of a blueprint.
+// checker gathers the problems of a file.
 type checker struct {
+	file     fileKind
 	at       map[string]position
 	problems []Problem
 }
@@ -179,7 +199,7 @@ func (c *checker) unknown(err *toml.StrictMissingError) {
 
 // wouldKeys is what could stand in the place of a key.
 func (c *checker) wouldKeys(key []string) string {
-	known := keysOf(reflect.TypeFor[blueprintTOML](), key[:len(key)-1])
+	known := keysOf(c.file.shape, key[:len(key)-1])
 	if n := nearest(key[len(key)-1], known); n != "" {
 		return "perhaps " + n + " was meant"
 	}
@@ -217,7 +237,7 @@ func fieldOf(t reflect.Type, key string) (reflect.StructField, bool) {
 }
 
 // result is the error of all the problems, in the order of the lines.
-func (c *checker) result(err error) error {
+func (c *checker) result() error {
 	if len(c.problems) == 0 {
 		return nil
 	}
@@ -225,5 +245,5 @@ func (c *checker) result(err error) error {
 		p, q := c.problems[i], c.problems[j]
 		return p.Line < q.Line || p.Line == q.Line && p.Column < q.Column
 	})
-	return &Wrong{Problems: c.problems, Err: err}
+	return &Wrong{Problems: c.problems, Err: c.file.err}
 }

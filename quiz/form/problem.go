@@ -9,6 +9,7 @@ import (
 // What can be wrong with a file; every *Wrong wraps one of them.
 var (
 	ErrBlueprint = errors.New("not a blueprint")
+	ErrStations  = errors.New("not a file of stations")
 	ErrRoster    = errors.New("not a roster")
 	ErrFile      = errors.New("not a file as cuesta writes them")
 	ErrVersion   = errors.New("a file of another version")
@@ -34,7 +35,7 @@ func (p Problem) String() string {
 // Wrong is everything that is wrong with a file, in the order of its lines.
 type Wrong struct {
 	Problems []Problem // at least one
-	Err      error     // ErrBlueprint, ErrRoster, ErrFile or ErrVersion
+	Err      error     // ErrBlueprint, ErrStations, ErrRoster, ErrFile or ErrVersion
 }
 
 // Error is all the problems in one line.

@@ -76,6 +76,14 @@ type partJSON struct {
 	Steep     float64       `json:"steep"`
 	DipMin    float64       `json:"dip_min"`
 	DipMax    float64       `json:"dip_max"`
+	Station   *stationJSON  `json:"station,omitempty"`
+}
+
+// stationJSON is what a form says of a station: nothing of how it lies.
+type stationJSON struct {
+	Name  string `json:"name"`
+	Words string `json:"words"`
+	Mean  bool   `json:"mean"`
 }
 
 func formJSONOf(f Form) formJSON {
@@ -108,6 +116,9 @@ func blueprintJSONOf(b Blueprint) blueprintJSON {
 			Notation: notationWord(p.Spec.Notation), Tolerance: toleranceJSONOf(p.Spec.Tolerance),
 			Gentle: m.Gentle, Moderate: m.Moderate, Steep: m.Steep,
 			DipMin: inDegrees(p.Spec.DipMin), DipMax: inDegrees(p.Spec.DipMax),
+		}
+		if s := p.Spec.Station; s.Name != "" {
+			j.Parts[i].Station = &stationJSON{s.Name, s.Words, s.Mean}
 		}
 	}
 	return j
@@ -184,12 +195,19 @@ func (j partJSON) part(b Blueprint) (Part, error) {
 			Declination: b.Field.Declination, Field: b.Field, RingPreset: b.RingPreset,
 		},
 	}
+	if s := j.Station; s != nil {
+		p.Spec.Station = item.Station{Name: s.Name, Words: s.Words, Mean: s.Mean}
+	}
 	_, known := item.KindNamed(j.Kind)
 	switch {
 	case !known:
 		return p, fmt.Errorf("read the kind %s, which this program does not know", shortened(j.Kind))
 	case !ok:
 		return p, fmt.Errorf("the notation is %s; it is one of %s", shortened(j.Notation), listed(notations[:]))
+	case (j.Kind == LabStation) != (j.Station != nil):
+		return p, fmt.Errorf("a part of the kind %s, and no other, has a station", LabStation)
+	case j.Station != nil && (!isStationName(j.Station.Name) || !isLine(j.Station.Words) || j.Count != 1):
+		return p, fmt.Errorf("the station %s: its name is one word of at most %d characters, what it is is a line, and there is one of it", shortened(j.Station.Name), longestStation)
 	case j.Count < 1 || j.Count > MostItems:
 		return p, fmt.Errorf("the count is %d; it lies from 1 to %d", j.Count, MostItems)
 	case !(j.Points >= 0 && j.Points <= mostPoints):

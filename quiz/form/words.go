@@ -28,6 +28,9 @@ func notationOf(word string) (orient.Notation, bool) {
 	return 0, false
 }
 
+// Nearest is the one of the known words that s was probably meant to be, or "".
+func Nearest(s string, known []string) string { return nearest(s, known) }
+
 // nearest is the known word that s was probably meant to be, or "": at most
 // two letters away, and no more than half of the word.
 func nearest(s string, known []string) string {

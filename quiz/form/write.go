@@ -9,7 +9,8 @@ import (
 )
 
 // Write writes the blueprint as TOML that ReadBlueprint takes back. What a part
-// shares with the whole blueprint, and what has its default, is left out.
+// shares with the whole blueprint, and what has its default, is left out. Of a
+// lab it names the stations and not how they lie; ReadBlueprint refuses it.
 func (b Blueprint) Write(to io.Writer) error {
 	var w tomlWriter
 	w.line("title", quoted(b.Title))
@@ -21,7 +22,7 @@ func (b Blueprint) Write(to io.Writer) error {
 	w.line("seed", fmt.Sprint(b.Seed))
 	w.place(b)
 	w.text.WriteString("\n[tolerance]\n")
-	w.tolerance(b.Tolerance, quiz.Tolerance{})
+	w.tolerance(b.Tolerance, quiz.DefaultTolerance)
 	for _, p := range b.Parts {
 		w.part(p, b)
 	}
@@ -61,6 +62,7 @@ func (w *tomlWriter) tolerance(t, from quiz.Tolerance) {
 func (w *tomlWriter) part(p Part, b Blueprint) {
 	w.text.WriteString("\n[[item]]\n")
 	w.line("kind", quoted(p.Kind))
+	w.lineUnless(p.Spec.Station.Name == "", "station", quoted(p.Spec.Station.Name))
 	w.line("count", fmt.Sprint(p.Count))
 	w.line("points", plain(p.Points))
 	w.lineUnless(p.Attempts == 1, "attempts", fmt.Sprint(p.Attempts))
@@ -95,4 +97,34 @@ func quoted(s string) string {
 	}
 	b.WriteByte('"')
 	return b.String()
+}
+
+// WriteBlind writes a lab as a file of stations that ReadStations takes back,
+// without how they lie and without the instructor's notes. The forms of both
+// have the same codes, so that what is read with this one is marked with the
+// other.
+func (b Blueprint) WriteBlind(to io.Writer) error {
+	var w tomlWriter
+	w.text.WriteString("# A copy for the room: it does not say how the stations lie.\n\n")
+	w.line("title", quoted(b.Title))
+	w.line("notation", quoted(notationWord(b.Notation)))
+	w.line("pass", plain(b.PassShare))
+	w.line("cautions", fmt.Sprint(b.Cautions))
+	for i, p := range b.Parts {
+		if i == 0 {
+			w.line("readings", fmt.Sprint(p.Attempts))
+			w.lineUnless(!p.Spec.Station.Mean, "counts", quoted("mean"))
+		}
+	}
+	w.place(b)
+	w.text.WriteString("\n[tolerance]\n")
+	w.tolerance(b.Tolerance, quiz.DefaultTolerance)
+	for _, p := range b.Parts {
+		w.text.WriteString("\n[[station]]\n")
+		w.line("name", quoted(p.Spec.Station.Name))
+		w.lineUnless(p.Spec.Station.Words == "", "words", quoted(p.Spec.Station.Words))
+		w.line("points", plain(p.Points))
+	}
+	_, err := io.WriteString(to, w.text.String())
+	return err
 }

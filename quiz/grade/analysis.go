@@ -21,7 +21,7 @@ type Analysis struct {
 	Alpha     Stat // with partial marks
 	Items     []ItemAnalysis
 	Mistakes  []MistakeCount // the most frequent first
-	Planes    []PlaneResult  // measured at the bench
+	Planes    []PlaneResult  // measured at the bench or at stations
 }
 
 // ItemAnalysis is one item over the class.
@@ -75,6 +75,9 @@ func itemOver(p form.Part, j int, rs []Result, totals []float64) ItemAnalysis {
 	it := ItemAnalysis{Number: j + 1, Kind: p.Kind, Title: p.Kind}
 	if k, ok := item.KindNamed(p.Kind); ok {
 		it.Title = k.Title()
+	}
+	if s := p.Spec.Station; s.Name != "" {
+		it.Title = "Station " + s.Name
 	}
 	var shares, right, rest []float64
 	for i, r := range rs {

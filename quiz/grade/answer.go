@@ -23,7 +23,7 @@ type Marked struct {
 	Hints    int     // taken
 	Cost     float64 // points the hints took off
 	Mark     item.Mark
-	Plane    *PlaneResult // for planes at the bench that could be read
+	Plane    *PlaneResult // for planes at the bench or at a station that could be read
 }
 
 // PlaneResult is a measured plane beside the true one.
@@ -37,6 +37,10 @@ type PlaneResult struct {
 
 // ErrDealt says that an item does not follow from its form.
 var ErrDealt = errors.New("the form cannot be dealt again")
+
+// ErrUnkeyed says that a submission is of a lab, and how its stations lie is
+// not known: it stands in the instructor's file of stations alone.
+var ErrUnkeyed = errors.New("how the stations lie stands in no submission")
 
 // ErrChanged says that a changed blueprint asks other questions.
 var ErrChanged = errors.New("the changed blueprint does not fit")
@@ -53,6 +57,10 @@ func mark(s form.Submission, i int) (Marked, []Remark, error) {
 		Given: len(s.Answers[i].Texts), Hints: s.Answers[i].Hints,
 	}
 	atBench, isBench := it.(item.AtBench)
+	atStation, isStation := it.(item.AtStation)
+	if isStation && !atStation.Station().Known {
+		return m, nil, ErrUnkeyed
+	}
 	if m.Given == 0 {
 		return m, nil, nil
 	}
@@ -62,6 +70,9 @@ func mark(s form.Submission, i int) (Marked, []Remark, error) {
 	}
 	m.Answered = true
 	m.Answer, m.Mark = counts(s.Answers[i].Texts, it, b.evidence)
+	if isStation {
+		m.beside(atStation.Station().Plane, part.Spec.Notation)
+	}
 	m.earn(part)
 	if isBench {
 		m.measured(&b, atBench, s.Form.Blueprint.Notation)
@@ -74,7 +85,11 @@ func mark(s form.Submission, i int) (Marked, []Remark, error) {
 
 // counts is the answer that counts, with its mark: the last one that can be
 // read, or the last.
+// Of the readings at a station it is the one that counts there.
 func counts(texts []string, it item.Item, e item.Evidence) (string, item.Mark) {
+	if st, ok := it.(item.AtStation); ok {
+		return st.MarkAll(texts)
+	}
 	last := texts[len(texts)-1]
 	m := it.Mark(last, e)
 	for i := len(texts) - 2; i >= 0 && m.Refused; i-- {
@@ -95,20 +110,25 @@ func (m *Marked) earn(p form.Part) {
 
 // measured lays the answer beside the truth, and beside the readings.
 func (m *Marked) measured(b *bench, it item.AtBench, n orient.Notation) {
+	if answer, ok := m.beside(it.Setup().Plane, n); ok {
+		b.follows(m.Mark, answer)
+	}
+}
+
+// beside lays the answer beside the truth; false where there is none that could
+// be read.
+func (m *Marked) beside(truth orient.Plane, n orient.Notation) (answer orient.Entry, ok bool) {
 	v := m.Mark.Verdict
 	if v == nil || m.Mark.Refused {
-		return
+		return answer, false
 	}
 	answer, err := orient.Parse(m.Answer, n)
-	if err != nil {
-		return
-	}
-	b.follows(m.Mark, answer)
-	if answer.DipMissing {
-		return
+	if err != nil || answer.DipMissing {
+		return answer, err == nil
 	}
 	m.Plane = &PlaneResult{
-		Truth: it.Setup().Plane, Answer: answer.Plane, LineError: v.LineError,
+		Truth: truth, Answer: answer.Plane, LineError: v.LineError,
 		StrikeAsked: v.StrikeAsked && answer.HasStrike, DipError: v.DipError, Right: v.Right,
 	}
+	return answer, true
 }

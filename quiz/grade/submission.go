@@ -29,7 +29,8 @@ func (g Graded) Share() float64 {
 
 // Submission marks a submission. With a changed blueprint the marks follow
 // that one: its tolerances, points, costs of hints and pass mark; what was
-// asked stays as it was dealt. The errors wrap ErrDealt and ErrChanged.
+// asked stays as it was dealt. A lab is marked with the blueprint that its file
+// of stations makes, which alone knows how they lie. The errors wrap ErrDealt and ErrChanged.
 func Submission(s form.Submission, changed *form.Blueprint) (Graded, error) {
 	if changed != nil {
 		b, err := remarked(s.Form, *changed)
@@ -95,7 +96,11 @@ func remarked(f form.Form, to form.Blueprint) (form.Blueprint, error) {
 			return b, fmt.Errorf("%w: its part %d asks for %d of %s; the form was dealt %d of %s",
 				ErrChanged, i+1, q.Count, q.Kind, p.Count, p.Kind)
 		}
+		if was, is := p.Spec.Station.Name, q.Spec.Station.Name; was != is {
+			return b, fmt.Errorf("%w: its station %d is %q; the submission has %q there", ErrChanged, i+1, is, was)
+		}
 		p.Points, p.HintCost, p.Spec.Tolerance = q.Points, q.HintCost, q.Spec.Tolerance
+		p.Spec.Station = q.Spec.Station
 		parts[i] = p
 	}
 	b.Tolerance, b.PassShare, b.Minutes, b.Due = to.Tolerance, to.PassShare, to.Minutes, to.Due
@@ -124,6 +129,9 @@ func sameQuestions(f form.Form, b form.Blueprint) error {
 }
 
 func alike(a, b item.Item) bool {
+	if _, ok := a.(item.AtStation); ok {
+		return a.Near(b)
+	}
 	if x, ok := a.(item.AtBench); ok {
 		y, ok := b.(item.AtBench)
 		return ok && x.Setup() == y.Setup()

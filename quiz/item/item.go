@@ -33,6 +33,7 @@ type Spec struct {
 	Declination orient.Angle // at the place, east positive
 	Field       sim.Field    // at the place, for items at the bench
 	RingPreset  bool         // the declination is already set on the dial
+	Station     Station      // for stations of a lab
 }
 
 // Item is one question with its numbers.
@@ -115,9 +116,10 @@ type Mark struct {
 // Kinds are all kinds, in the order of the handbook.
 func Kinds() []Kind { return append([]Kind(nil), kinds...) }
 
-// KindNamed finds a kind by its name.
+// KindNamed finds a kind by its name: one of Kinds, or lab-station, whose items
+// stand in a room and are not drawn.
 func KindNamed(name string) (Kind, bool) {
-	for _, k := range kinds {
+	for _, k := range append(Kinds(), labStation{}) {
 		if k.Name() == name {
 			return k, true
 		}
