@@ -84,8 +84,8 @@ func TestAKeyMayStandForAnArrow(t *testing.T) {
 	if k.key(input.Right, 0); k.b.World().Pose().Swing != after {
 		t.Error("the arrow still swings the plate")
 	}
-	if n := k.b.Description().Find(idSwingMore); n.Keys != "H J" {
-		t.Errorf("the control tells the keys %q, want H J", n.Keys)
+	if n := k.b.Description().Find(idSwingMore); n.Keys != "J" {
+		t.Errorf("the control tells the key %q, want J", n.Keys)
 	}
 }
 

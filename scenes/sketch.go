@@ -148,11 +148,11 @@ func (m *sketch) choice(ws []widget) stripItem {
 }
 
 // stepper is a name between a less and a more.
-func (m *sketch) stepper(name, keys string, less describe.ID, lessName string, more describe.ID, moreName string) stripItem {
+func (m *sketch) stepper(name string, less, more widget) stripItem {
 	h := m.controlHeight()
-	a := m.styled(widget{id: less, name: lessName, text: "−", keys: keys}, key)
+	less.text, more.text = "−", "+"
+	a, z := m.styled(less, key), m.styled(more, key)
 	c := m.styled(widget{text: name}, caption)
-	z := m.styled(widget{id: more, name: moreName, text: "+", keys: keys}, key)
 	c.focus = false
 	a.rect.W, z.rect.W = .92*h, .92*h
 	c.rect.W = m.width(c) + 16*m.lay.Unit

@@ -36,19 +36,24 @@ func (m *maker) fewItems() []stripItem {
 	return []stripItem{it, more}
 }
 
-// knobs are the steppers.
+// knobs are the steppers. Each half tells the key that does the same.
 func (m *maker) knobs() []stripItem {
 	k := m.b.set.keysFor
-	out := []stripItem{m.stepper("Swing", k(keymap.SwingLess, keymap.SwingMore), idSwingLess, "Swing anticlockwise", idSwingMore, "Swing clockwise")}
+	less, more := k(keymap.Lift), k(keymap.Lower)
+	if m.b.liftsWithMore() {
+		less, more = more, less
+	}
+	half := func(id describe.ID, name, keys string) widget { return widget{id: id, name: name, keys: keys} }
+	out := []stripItem{m.stepper("Swing", half(idSwingLess, "Swing anticlockwise", k(keymap.SwingLess)), half(idSwingMore, "Swing clockwise", k(keymap.SwingMore)))}
 	if m.b.obs.Seat == sim.OnSide {
 		out = append(out,
-			m.stepper("Arm", k(keymap.Lift, keymap.Lower), idTiltLess, "Turn the arm towards the edge", idTiltMore, "Turn the arm away from the edge"),
-			m.stepper("Lean", k(keymap.LeanLess, keymap.LeanMore), idLeanLess, "Lean the face left side down", idLeanMore, "Lean the face right side down"))
+			m.stepper("Arm", half(idTiltLess, "Turn the arm towards the edge", less), half(idTiltMore, "Turn the arm away from the edge", more)),
+			m.stepper("Lean", half(idLeanLess, "Lean the face left side down", k(keymap.LeanLess)), half(idLeanMore, "Lean the face right side down", k(keymap.LeanMore))))
 	} else {
-		out = append(out, m.stepper("Roll", k(keymap.Lift, keymap.Lower), idTiltLess, "Roll left side down", idTiltMore, "Roll right side down"))
+		out = append(out, m.stepper("Roll", half(idTiltLess, "Roll left side down", less), half(idTiltMore, "Roll right side down", more)))
 	}
 	if m.b.set.Declination == DeclinationYours && m.b.obs.Seat == sim.OnEdge {
-		out = append(out, m.stepper("Ring", k(keymap.RingLess, keymap.RingMore), idRingLess, "Turn the ring towards west", idRingMore, "Turn the ring towards east"))
+		out = append(out, m.stepper("Ring", half(idRingLess, "Turn the ring towards west", k(keymap.RingLess)), half(idRingMore, "Turn the ring towards east", k(keymap.RingMore))))
 	}
 	return out
 }
