@@ -88,7 +88,13 @@ func Open(path string, f form.Form, at string) (*Journal, error) {
 	return j, syncFolder(filepath.Dir(path))
 }
 
-func open(file *os.File, f form.Form, at string) (*Journal, error) {
+// readable is a File that holds a journal already, or nothing.
+type readable interface {
+	File
+	io.Reader
+}
+
+func open(file readable, f form.Form, at string) (*Journal, error) {
 	if info, err := file.Stat(); err != nil {
 		return nil, err
 	} else if info.Size() > largestJournal {
