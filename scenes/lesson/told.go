@@ -48,6 +48,9 @@ func (p *Player) tellThing(t Thing) string {
 	case Ball:
 		return "A ball rolls straight down the slope, to the " + way(truth.DipDirection()) + ", and stops at the lower rim."
 	case Instrument:
+		if p.watched() {
+			return ""
+		}
 		return spoken.Glance(p.ses)
 	case Levels: // what it shows is told with the instrument
 		return ""
@@ -64,6 +67,13 @@ func (p *Player) tellThing(t Thing) string {
 	case Things:
 	}
 	return ""
+}
+
+// watched says that the instrument stands as the student left it, which is told
+// with the student.
+func (p *Player) watched() bool {
+	_, ok := p.Written()
+	return ok && p.Shows(Student) && p.Step().Mistake != "" && !p.live
 }
 
 // tellSlab is how the slab lies on the ring of directions, to the eye.
@@ -136,13 +146,28 @@ func (p *Player) tellCurve() string {
 		tilt.Degrees(), strings.Join(at, ", "), orient.StrikeError(tilt, p.ses.Truth().Dip).Degrees())
 }
 
+// tellStudent is how the simulated student took both readings, what came of
+// them, and the verdict once it is out.
 func (p *Player) tellStudent() string {
 	s, ok := p.Written()
 	if !ok {
 		return ""
 	}
-	said := append([]string{"The student wrote " + s.Text + "."}, s.Outcome)
+	var said []string
+	if r, ok := p.taken(sim.OnEdge); ok {
+		said = append(said, "The student reads the dial. "+r)
+	}
+	if r, ok := p.taken(sim.OnSide); ok {
+		said = append(said, "The student reads the arc. "+r)
+	}
+	said = append(said, "The student wrote "+s.Text+".", s.Outcome)
 	return strings.TrimSpace(strings.Join(append(said, s.Reasons...), " "))
+}
+
+// taken is the last reading on a seat, in words.
+func (p *Player) taken(s sim.Seat) (string, bool) {
+	r, ok := p.ses.World().Reading(s)
+	return spoken.Taken(r, p.ses.Truth().Dip), ok
 }
 
 // whole is an azimuth in three digits.

@@ -57,8 +57,14 @@ func TestToldKeepsTheVerdictBack(t *testing.T) {
 	p := played(t, "title = \"a\"\nplane = \"040/35\"\n[[step]]\nmistake = \"other-end\"\nask = \"What?\"\nanswer = \"That.\"\nshow = [\"student\"]\n")
 	p.Finish()
 	before := p.Told()
-	if last := before[len(before)-1]; !strings.HasPrefix(last, "The student wrote 2") || strings.Contains(last, "end") {
-		t.Errorf("told %q before the answer", last)
+	last := before[len(before)-1]
+	for _, w := range []string{"reads the dial.", "falls away to the left", "reads the arc.", "straight down the slope", "The student wrote 2"} {
+		if !strings.Contains(last, w) {
+			t.Errorf("told %q before the answer, want %q in it", last, w)
+		}
+	}
+	if strings.Contains(last, "other end") || strings.Contains(last, "right.") {
+		t.Errorf("told %q, with the verdict, before the answer", last)
 	}
 	p.Reveal()
 	after := p.Told()
