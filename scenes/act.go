@@ -175,6 +175,7 @@ func (b *Bench) next() {
 }
 
 func (b *Bench) secondary() {
+	b.panel = noPanel // the control stands in a panel where there is little room
 	switch {
 	case b.exam != nil:
 		b.exam.back()

@@ -8,7 +8,6 @@ import (
 
 	"cuesta/orient"
 	"cuesta/scenes/describe"
-	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
 	"cuesta/sim"
 )
@@ -384,87 +383,4 @@ func pressable(w widget) bool {
 		return true
 	}
 	return false
-}
-
-// TestNothingIsCutOrOverlaps looks at the boxes of all text, for every window,
-// text size and state: each lies in its zone, and none on another.
-func TestNothingIsCutOrOverlaps(t *testing.T) {
-	states := map[string]func(*hands){
-		"strike":   func(*hands) {},
-		"dip":      func(k *hands) { k.typing("t") },
-		"noted":    func(k *hands) { k.typing("035/") },
-		"judged":   func(k *hands) { k.typing("123/45"); k.key(input.Enter, 0) },
-		"shown":    func(k *hands) { k.click(idSecondary) },
-		"help":     func(k *hands) { k.key(input.F1, 0) },
-		"settings": func(k *hands) { k.key(input.F2, 0) },
-		"keypad":   func(k *hands) { k.click(idKeypad) },
-	}
-	for _, size := range [][2]float64{{1280, 720}, {1920, 1080}, {800, 600}} {
-		for _, text := range []TextSize{Text100, Text200} {
-			for name, prepare := range states {
-				t.Run(fmt.Sprint(size, " ", text, " ", name), func(t *testing.T) {
-					k := newHands(t, BenchOptions{Seed: 2})
-					k.b.Choose(Settings{Text: text, Declination: DeclinationYours})
-					k.w, k.h = size[0], size[1]
-					k.wait(2)
-					prepare(k)
-					checkBoxes(t, &k.b.screen)
-				})
-			}
-		}
-	}
-}
-
-func checkBoxes(t *testing.T, s *screen) {
-	t.Helper()
-	for z := range s.zones {
-		zone := &s.zones[z]
-		if s.key.panel != noPanel && (zoneName(z) == titleZone || zoneName(z) == stripZone || zoneName(z) == menuZone) {
-			continue // behind the panel
-		}
-		for i, w := range zone.widgets {
-			if w.look == hidden {
-				continue
-			}
-			if wide := (&maker{}).width(w); wide > w.rect.W+1 && w.look != plain && w.look != box {
-				t.Errorf("%q is %v wide in a control of %v", w.text, wide, w.rect.W)
-			}
-			if !inside(w.rect, zone.rect) {
-				t.Errorf("%q at %v leaves its zone %v", w.text, w.rect, zone.rect)
-			}
-			for _, v := range zone.widgets[i+1:] {
-				if v.look != hidden && overlap(tight(w), tight(v)) {
-					t.Errorf("%q at %v and %q at %v overlap", w.text, w.rect, v.text, v.rect)
-				}
-			}
-		}
-	}
-	for _, w := range s.zones[titleZone].widgets {
-		for _, v := range s.zones[menuZone].widgets {
-			if s.key.panel == noPanel && overlap(tight(w), v.rect) {
-				t.Errorf("title %q and menu %q overlap", w.text, v.text)
-			}
-		}
-	}
-}
-
-// tight is where the text of a widget really stands.
-func tight(w widget) draw.Rect {
-	r := w.rect
-	if w.look != plain {
-		return r
-	}
-	wide := (&maker{}).width(w)
-	switch w.align {
-	case draw.AlignRight:
-		r.X += r.W - wide
-	case draw.AlignCentre:
-		r.X += (r.W - wide) / 2
-	}
-	r.W = wide
-	return r
-}
-
-func inside(a, b draw.Rect) bool {
-	return a.X >= b.X-1 && a.Y >= b.Y-1 && a.X+a.W <= b.X+b.W+1 && a.Y+a.H <= b.Y+b.H+1
 }

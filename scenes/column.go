@@ -118,6 +118,10 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 	size := noteSize * t
 	y := c.Y + c.R + 6*m.lay.Unit
 	r := draw.Rect{X: c.X - w/2, Y: y, W: w, H: 21 * t}
+	if m.lay.Caps == 0 {
+		m.add(magnifierZone, insetNode(id, words, c))
+		return
+	}
 	m.add(magnifierZone, widget{text: words[0], look: plain, size: size, bold: true, leading: 21 * t, align: draw.AlignCentre, rect: r})
 	m.add(magnifierZone, insetNode(id, words, c))
 	if m.lay.Caps < 2 {
@@ -132,13 +136,10 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 
 // notebook is the label and the field; it returns where the echo begins.
 func (m *maker) notebook() float64 {
-	u, t, in, y := m.lay.Unit, m.lay.Text, m.lay.Inner, m.lay.Notes
-	size := noteSize * t
-	m.add(columnZone, widget{text: "Notebook", look: plain, size: size, bold: true, leading: 22 * t,
-		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
-	m.add(columnZone, widget{text: m.form(), look: plain, size: size, soft: true, leading: 22 * t, align: draw.AlignRight,
-		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
-	y += 24*t + 2*u
+	u, t, in, y := m.lay.Unit, m.lay.Text, m.lay.Inner, m.fieldTop()
+	if !m.lay.Tight {
+		m.notebookName()
+	}
 	h := m.lay.fieldHeight()
 	caret := -1
 	if m.b.caretOn() {
@@ -153,6 +154,22 @@ func (m *maker) notebook() float64 {
 		m.add(columnZone, pad)
 	}
 	return y + h + 8*u
+}
+
+// notebookName is the row over the field: its name, and how a note goes.
+func (m *maker) notebookName() {
+	t, in := m.lay.Text, m.lay.Inner
+	name := widget{text: "Notebook", look: plain, size: noteSize * t, bold: true, leading: 22 * t,
+		rect: draw.Rect{X: in.X, Y: m.lay.Notes, W: in.W, H: 22 * t}}
+	form := name
+	form.text, form.bold, form.soft, form.align = m.form(), false, true, draw.AlignRight
+	if m.width(name)+m.width(form)+12*t > in.W {
+		form.align = draw.AlignLeft
+		m.add(columnZone, form)
+		return
+	}
+	m.add(columnZone, name)
+	m.add(columnZone, form)
 }
 
 // keypadWidth is the room of the button that opens the keypad.
@@ -181,16 +198,42 @@ func (m *maker) report(y float64) {
 	switch m.b.phase {
 	case judged:
 		m.verdict(y)
-	case shown:
-		m.para(idEcho, y, "Not graded: the answer was shown. "+m.truth(), false)
-	default:
-		m.para(idEcho, y, m.b.echo, false)
+	case shown, measuring:
+		if !m.above {
+			m.para(idEcho, y, m.echo(), false)
+		}
 	}
 }
 
-func (m *maker) truth() string {
-	p := m.b.ses.Truth()
-	return "The true plane is " + orient.Format(p, m.b.set.Notation) + "."
+// echo is how the note is understood, or what came out where there is no
+// verdict.
+func (m *maker) echo() string {
+	if m.b.phase == shown {
+		return "Not graded: the answer was shown. " + m.b.truth()
+	}
+	return m.b.echo
+}
+
+// echoFits says whether the echo finds room under the field.
+func (m *maker) echoFits() bool {
+	y := m.lay.Notes
+	if m.lay.Round.R != 0 {
+		y = m.fieldTop() + m.lay.fieldHeight() + 8*m.lay.Unit
+	}
+	return m.echo() == "" || m.fits(y, m.echo())
+}
+
+// fieldTop is where the field begins, under its name where there is room for
+// that.
+func (m *maker) fieldTop() float64 {
+	if m.lay.Tight {
+		return m.lay.Notes
+	}
+	return m.lay.Notes + 24*m.lay.Text + 2*m.lay.Unit
+}
+
+func (b *Bench) truth() string {
+	return "The true plane is " + orient.Format(b.ses.Truth(), b.set.Notation) + "."
 }
 
 // para adds a paragraph and returns where the next begins.
@@ -212,34 +255,57 @@ func (m *maker) para(id describe.ID, y float64, s string, bold bool) float64 {
 }
 
 // verdict is the card after a recorded answer: what was right, by how much,
-// and the probable reason of what was not.
+// and the probable reason of what was not. What finds no room waits behind Why.
 func (m *maker) verdict(y float64) {
 	v, u, t, in := m.b.verdict, m.lay.Unit, m.lay.Text, m.lay.Inner
 	y += 4 * u
-	head := "Right"
-	if !v.Right {
-		head = "Not yet right"
-	}
 	size := 20 * t
-	m.add(columnZone, widget{text: head, look: plain, size: size, bold: true, leading: 1.3 * size,
-		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}})
-	m.add(columnZone, widget{text: fmt.Sprintf("%.3g of %.3g", v.Points, v.Of), look: plain, size: noteSize * t, soft: true, leading: 1.3 * size, align: draw.AlignRight,
-		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}})
-	y += 1.3*size + 4*u
-	for _, r := range m.marks() {
-		m.add(columnZone, widget{text: r[0], look: plain, size: noteSize * t, leading: 22 * t, rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
-		m.add(columnZone, widget{text: r[1], look: plain, size: noteSize * t, bold: true, leading: 22 * t, align: draw.AlignRight,
-			rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 22 * t}})
-		y += 22 * t
+	if m.lay.Tight {
+		size = 17 * t
 	}
-	y += 6 * u
-	if m.fits(y, v.Said) {
-		m.para(idVerdict, y, v.Said, false)
-		return
+	head := widget{text: m.b.verdictWord(), look: plain, size: size, bold: true, leading: 1.3 * size, rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}}
+	points := widget{text: fmt.Sprintf("%.3g of %.3g", v.Points, v.Of), look: plain, size: noteSize * t, soft: true, leading: 1.3 * size, align: draw.AlignRight,
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}}
+	m.add(columnZone, head)
+	if m.width(head)+m.width(points)+8*t <= in.W {
+		m.add(columnZone, points)
+	}
+	y += 1.3*size + 4*u
+	marks := m.marks()
+	if rows := 22 * t * float64(len(marks)); y+rows+6*u+m.controlHeight() <= m.lay.Buttons-8*u {
+		for _, r := range marks {
+			for _, w := range m.mark(r, in.W) {
+				w.rect.X += in.X
+				w.rect.Y += y
+				m.add(columnZone, w)
+			}
+			y += 22 * t
+		}
+		y += 6 * u
+		if m.fits(y, v.Said) {
+			m.para(idVerdict, y, v.Said, false)
+			return
+		}
 	}
 	w := m.styled(widget{id: idWhy, name: "Why", value: v.Said, text: "Why?"}, outlined)
 	w.rect.X, w.rect.Y, w.rect.W = in.X, y, m.width(w)+28*u
 	m.add(columnZone, w)
+}
+
+func (b *Bench) verdictWord() string {
+	if b.verdict.Right {
+		return "Right"
+	}
+	return "Not yet right"
+}
+
+// mark is a row of the verdict: what, and how it was.
+func (m *maker) mark(r [2]string, wide float64) [2]widget {
+	t := m.lay.Text
+	w := widget{text: r[0], look: plain, size: noteSize * t, leading: 22 * t, rect: draw.Rect{W: wide, H: 22 * t}}
+	v := w
+	v.text, v.bold, v.align = r[1], true, draw.AlignRight
+	return [2]widget{w, v}
 }
 
 // fits says whether a paragraph fits above the buttons.
@@ -280,7 +346,7 @@ func (m *maker) marks() [][2]string {
 		out = append(out, [2]string{"Right-hand end", side(v.EndRight)})
 	}
 	if m.lay.Round.R == 0 {
-		return out
+		return append([][2]string{{"Written", m.b.text}}, out...)
 	}
 	return append(out, [2]string{"Angle between poles", fmt.Sprintf("%.1f°", v.PoleAngle.Degrees())})
 }
@@ -314,8 +380,12 @@ func (m *maker) buttonWidgets() [2]widget {
 	return [2]widget{a, mk(idSecondary, second, outlined)}
 }
 
-// buttonRows is 1 where both buttons fit side by side.
+// buttonRows is 1 where both buttons fit side by side, or where there is room
+// for the first only.
 func (m *maker) buttonRows() int {
+	if m.lay.Tight {
+		return 1
+	}
 	for _, w := range m.buttonWidgets() {
 		if m.width(w)+12*m.lay.Unit > (m.lay.Inner.W-m.buttonGap())/2 {
 			return 2
@@ -338,6 +408,13 @@ func (m *maker) buttons() {
 	w := (in.W - gap) / 2
 	rows := m.buttonRows()
 	for i, b := range m.buttonWidgets() {
+		if m.lay.Tight {
+			if i == 0 {
+				b.rect = draw.Rect{X: in.X, Y: m.lay.Buttons, W: in.W, H: h}
+				m.add(columnZone, b)
+			}
+			continue
+		}
 		b.rect = draw.Rect{X: in.X + float64(i)*(w+gap), Y: m.lay.Buttons, W: w, H: h}
 		if rows == 2 {
 			b.rect = draw.Rect{X: in.X, Y: m.lay.Buttons + float64(i)*(h+8*u), W: in.W, H: h}

@@ -1,7 +1,10 @@
 package scenes
 
 import (
+	"slices"
+
 	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
 )
 
 // padRows are the keys for those who write with a pointer: figures, what parts
@@ -19,24 +22,62 @@ func padSign(n int) string {
 	return ""
 }
 
-// keypad are the rows of the keypad.
-func (m *sketch) keypad() []block {
+// keypad are the rows of the keypad. Where there is little height its keys
+// follow each other as far as a row goes.
+func (m *sketch) keypad(wide float64) []block {
 	u := m.lay.Unit
-	var out []block
+	var keys [][]widget
 	n := 0
 	for _, row := range padRows {
-		var b block
-		x := 0.0
+		var ks []widget
 		for _, s := range row {
 			w := m.styled(widget{id: idPadKey + describe.ID(n), name: padName(s), text: s}, outlined)
-			w.rect.X, w.rect.W = x, max(60*u, m.width(w)+24*u)
-			b.add(w)
-			x += w.rect.W + 8*u
+			w.rect.W = max(60*u, m.width(w)+24*u)
+			if m.lay.Tight {
+				w.rect.W, w.rect.H = max(44*u, m.width(w)+20*u), max(44*u, 1.5*w.size)
+			}
+			ks = append(ks, w)
 			n++
 		}
-		out = append(out, b)
+		keys = append(keys, ks)
+	}
+	if m.lay.Tight && !m.lay.Phone {
+		keys = [][]widget{slices.Concat(keys...)}
+	}
+	var out []block
+	for _, ks := range keys {
+		out = append(out, m.inRows(ks, wide)...)
 	}
 	return out
+}
+
+// inRows places widgets side by side, in as many rows as they need.
+func (m *sketch) inRows(ws []widget, wide float64) []block {
+	var out []block
+	x := wide + 1
+	for _, w := range ws {
+		if x > 0 && x+w.rect.W > wide {
+			out, x = append(out, block{}), 0
+		}
+		w.rect.X = x
+		out[len(out)-1].add(w)
+		x += w.rect.W + 8*m.lay.Unit
+	}
+	return out
+}
+
+// writing is the panel of the keypad; where it covers the notebook, what is
+// written stands above the keys.
+func (m *maker) writing() []block {
+	keys := m.keypad(m.sheetWidth())
+	if !m.lay.Tight {
+		return keys
+	}
+	h := max(44*m.lay.Unit, 1.35*20*m.lay.Text)
+	var b block
+	b.add(widget{id: idNotebook, role: describe.Field, name: "Notebook, " + m.form(), value: m.b.text, text: m.b.text, look: box,
+		size: 20 * m.lay.Text, caret: -1, rect: draw.Rect{W: min(m.sheetWidth(), 300*m.lay.Text), H: h}})
+	return append([]block{b}, keys...)
 }
 
 func padName(s string) string {

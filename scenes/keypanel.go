@@ -83,7 +83,7 @@ func (m *maker) keyRows() []block {
 	u, t := m.lay.Unit, m.lay.Text
 	var out []block
 	for a := range keymap.Actions {
-		h := max(36*u, 1.5*noteSize*t)
+		h := m.rowHeight()
 		key := m.b.set.Keys.Of(a).String()
 		text := key
 		if m.b.asking && a == m.b.asked {

@@ -25,6 +25,7 @@ type layout struct {
 	Text    float64 // device pixels in one unit of type
 	Margin  float64
 	Phone   bool
+	Tight   bool // for its type the window is small: what is wanted most stays in reach, the rest is under More
 	TooTiny bool
 
 	Scene  draw.Rect // the rock
@@ -72,12 +73,23 @@ func layOut(f frameOf) layout {
 	if l.TooTiny {
 		return l
 	}
+	l.Tight = l.isTight(f.Text)
 	if l.Phone {
 		l.phone(f)
 	} else {
 		l.wide(f)
 	}
 	return l
+}
+
+// isTight says whether the window holds too few lines of its type for
+// everything to stand side by side.
+func (l *layout) isTight(text float64) bool {
+	w, h := l.W/l.Unit/text, l.H/l.Unit/text
+	if l.Phone {
+		return h < 560
+	}
+	return h < 280 || w < 380
 }
 
 func (l *layout) barHeight(f frameOf) float64 {
@@ -98,6 +110,9 @@ func (l *layout) wide(f frameOf) {
 	if f.W < 1024*u {
 		l.Margin = 16 * u
 	}
+	if l.Tight {
+		l.Margin = 12 * u
+	}
 	m := l.Margin
 	colW := min(max(.2375*f.W, 232*u), 304*u)
 	if f.Form {
@@ -112,9 +127,18 @@ func (l *layout) wide(f frameOf) {
 	l.Strip = draw.Rect{X: 0, Y: f.H - bar - strip, W: x, H: strip}
 	l.Title = draw.Rect{W: x, H: math.Ceil(f.Header)}
 	l.Scene = draw.Rect{X: 0, Y: l.Title.H, W: x, H: f.H - bar - strip - l.Title.H}
-	l.Sheet = draw.Rect{W: x, H: f.H - bar}
+	l.Sheet = l.sheet(draw.Rect{W: x, H: f.H - bar})
 	l.Buttons = f.H - m - l.buttonsHeight(f)
 	l.insets(f)
+}
+
+// sheet is where panels open: over r, or over everything where there is little
+// room.
+func (l *layout) sheet(r draw.Rect) draw.Rect {
+	if l.Tight {
+		return draw.Rect{W: l.W, H: l.H}
+	}
+	return r
 }
 
 func (l *layout) buttonsHeight(f frameOf) float64 {
@@ -122,8 +146,11 @@ func (l *layout) buttonsHeight(f frameOf) float64 {
 }
 
 // notesHeight is the room the notebook needs at least: label, field and the
-// echo under it.
+// echo under it. Where there is little room the field stands by itself.
 func (l *layout) notesHeight(f frameOf) float64 {
+	if l.Tight {
+		return l.fieldHeight() + 12*l.Unit
+	}
 	return 24*l.Text + l.fieldHeight() + 10*l.Unit + 3*21*l.Text + 8*l.Unit
 }
 
@@ -136,7 +163,7 @@ func (l *layout) insets(f frameOf) {
 	if f.W < 1024*u {
 		gap = 12 * u
 	}
-	if f.Judged && f.Text >= 1.5 {
+	if f.Judged && (l.Tight || f.Text >= 1.5 || l.H < 420*u) {
 		l.Notes = in.Y
 		return
 	}
@@ -154,17 +181,32 @@ func (l *layout) insets(f frameOf) {
 		return
 	}
 	l.TwoCaps = true
-	l.Caps = 3
-	if room-3*21*t-30*u < 72*u {
-		l.Caps = 1
-	}
+	l.Caps = l.capsIn(room, in.W)
 	caps := float64(l.Caps) * 21 * t
-	d := floor4(min((in.W-gap)/2, max(room-caps-30*u, 56*u)))
+	spare := 18 * u
+	if l.Tight {
+		spare = 8 * u
+	}
+	d := floor4(min((in.W-gap)/2, max(room-caps-spare, 56*u)))
 	if f.Judged {
 		d = floor4(min(d, 128*u))
 	}
 	l.pair(in.X, in.Y, in.W, d)
-	l.Notes = in.Y + d + 6*u + caps + 12*u
+	l.Notes = in.Y + d + caps + spare
+}
+
+// capsIn is how many lines of words there is room for under a pair of insets:
+// name and state, the name alone, or none; what they say is described in any
+// case.
+func (l *layout) capsIn(room, wide float64) int {
+	line := 21 * l.Text
+	switch {
+	case room-3*line-18*l.Unit >= 96*l.Unit:
+		return 3
+	case room-line-18*l.Unit >= 72*l.Unit && wide/2 >= 84*l.Text:
+		return 1
+	}
+	return 0
 }
 
 func (l *layout) pair(x, y, w, d float64) {
@@ -181,23 +223,32 @@ func (l *layout) phone(f frameOf) {
 	l.Title = draw.Rect{W: f.W, H: title}
 	l.Bar = draw.Rect{Y: f.H - bar, W: f.W, H: bar}
 	l.Buttons = f.H - bar - m - l.buttonsHeight(f)
-	notes := l.notesHeight(f)
-	free := l.Buttons - title - strip - notes - 3*21*t - 40*u
-	d := floor4(min((f.W-56*u)/2, max(.36*free, 72*u)))
-	if f.Judged {
-		d = floor4(min(d, 96*u))
+	l.TwoCaps, l.Caps = true, 3
+	if l.Tight {
+		l.Caps = 0
+		if f.W/2-m >= 84*t {
+			l.Caps = 1
+		}
 	}
+	caps := float64(l.Caps) * 21 * t
+	free := l.Buttons - title - strip - l.notesHeight(f) - caps - 40*u
+	d := floor4(min((f.W-56*u)/2, max(.36*free, 72*u)))
 	scene := max(free-d, 120*u)
+	shows := true
 	if f.Judged {
-		scene = min(scene, .36*f.H)
+		shows, d = false, 0
+		scene = min(free, .34*f.H)
 	}
 	l.Scene = draw.Rect{Y: title, W: f.W, H: math.Round(scene)}
 	l.Strip = draw.Rect{Y: l.Scene.Y + l.Scene.H, W: f.W, H: strip}
 	y := l.Strip.Y + strip
-	l.Sheet = draw.Rect{W: f.W, H: f.H - bar}
+	l.Sheet = l.sheet(draw.Rect{W: f.W, H: f.H - bar})
 	l.Column = draw.Rect{Y: y, W: f.W, H: l.Bar.Y - y}
 	l.Inner = draw.Rect{X: m, Y: y + 12*u, W: f.W - 2*m, H: l.Column.H - 24*u}
-	l.TwoCaps, l.Caps = true, 3
+	if !shows {
+		l.Notes = l.Inner.Y
+		return
+	}
 	l.pair(m, l.Inner.Y, l.Inner.W, d)
-	l.Notes = l.Inner.Y + d + 6*u + 3*21*t + 8*u
+	l.Notes = l.Inner.Y + d + 6*u + caps + 8*u
 }

@@ -48,6 +48,9 @@ func TestInsetsStayInTheColumnAndApart(t *testing.T) {
 		for _, judged := range []bool{false, true} {
 			l := layOut(frameOf{W: size[0], H: size[1], Scale: 1, Text: 1, BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: judged})
 			r, d := boxOf(l.Round), boxOf(l.Dial)
+			if judged && l.Round.R == 0 {
+				continue // a small window has no room for both insets and verdict
+			}
 			if overlap(r, d) {
 				t.Errorf("%v judged %v: insets overlap: %v %v", size, judged, r, d)
 			}

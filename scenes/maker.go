@@ -30,9 +30,12 @@ type maker struct {
 	few  bool          // there is room for a few controls only; the others are in a panel
 	line []string      // of the bar
 	hint string        // the keys that go with it
+
+	above bool // the echo takes the place of the line: there is no room under the field
 }
 
 func (m *maker) make() {
+	m.s.told = false
 	m.measure()
 	m.s.lay = m.lay
 	m.clear()
@@ -58,8 +61,10 @@ func (m *maker) measure() {
 	if m.lay.TooTiny {
 		return
 	}
-	for range 2 {
+	m.s.told = m.b.notice != "" && (m.lay.Tight || m.apart() && len(draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.lay.Scene.W-2*m.lay.pad(), m.b.notice)) > 2)
+	for i := range 3 {
 		m.fitStrip()
+		m.above = i > 0 && (m.above || m.b.phase != judged && m.b.panel == noPanel && !m.echoFits())
 		m.line, m.hint = m.barLines()
 		f.Header = m.headerHeight()
 		f.StripRows, f.BarLines = max(1, len(m.rows)), len(m.line)
@@ -73,11 +78,21 @@ func (m *maker) measure() {
 func (m *maker) fitStrip() {
 	w := m.lay.Strip.W - 2*m.lay.pad()
 	m.few = false
-	if m.rows = m.wrap(m.items(), w); len(m.rows) > m.mostRows() {
+	items := m.items()
+	if m.short() {
+		items = append(items, m.button(widget{id: idMore, name: "More controls", text: "More"}))
+	}
+	if m.rows = m.wrap(items, w); len(m.rows) > m.mostRows() || m.lay.Tight {
 		m.few = true
-		m.rows = m.wrap(m.fewItems(), w)
+		if m.rows = m.wrap(m.fewItems("More"), w); len(m.rows) > 1 {
+			m.rows = m.wrap(m.fewItems("…"), w)
+		}
 	}
 }
+
+// short says that there is no height for the menu over the rock: it then stands
+// under More.
+func (m *maker) short() bool { return m.apart() && m.lay.Scene.H < 300*m.lay.Unit }
 
 func (m *maker) mostRows() int {
 	if m.lay.Text > 1.3*m.lay.Unit {
@@ -121,9 +136,12 @@ func (m *maker) apart() bool {
 	return m.lay.Phone || m.lay.W < 1024*m.lay.Unit || m.lay.Text > 1.3*m.lay.Unit
 }
 
+// untitled says that there is no room for a title: it then stands under More.
+func (m *maker) untitled() bool { return m.lay.Tight && !m.lay.Phone }
+
 // headerHeight is the height of that row.
 func (m *maker) headerHeight() float64 {
-	if !m.apart() {
+	if !m.apart() || m.untitled() {
 		return 0
 	}
 	z := &m.s.zones[titleZone]
@@ -137,28 +155,27 @@ func (m *maker) headerHeight() float64 {
 // title is the name of the task, its steps and what must be known of the
 // place. Apart from the rock they flow in one row as far as there is room.
 func (m *maker) title() {
+	if m.untitled() {
+		return
+	}
 	u, t := m.lay.Unit, m.lay.Text
 	x, y := m.lay.pad(), 20*u
 	size := titleSize * t
 	if m.lay.W < 1024*u {
 		y = 12 * u
 	}
-	name := fmt.Sprintf("Bedding, station %d", m.b.number)
-	if m.b.exam != nil {
-		name = m.b.exam.name
-	}
+	name := m.titleWords(size)
 	if m.apart() {
 		size, y = 20*t, 10*u
-		if m.b.exam == nil {
-			name = fmt.Sprintf("Station %d", m.b.number)
-		}
 	}
 	w := widget{id: idTitle, role: describe.Heading, name: name, text: name, look: plain, size: size, bold: true, leading: 1.3 * size}
 	w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: 1.3 * size}
 	m.add(titleZone, w)
 	right, bottom := x+w.rect.W, y+1.3*size
 	steps, wide := m.steps()
-	if sx := right + 24*u; m.apart() && sx+wide < m.lay.Scene.W-m.lay.pad() {
+	if m.lay.Tight {
+		bottom += 4 * u
+	} else if sx := right + 24*u; m.apart() && sx+wide < m.lay.Scene.W-m.lay.pad() {
 		right, bottom = m.putSteps(steps, m.lay.Scene.W-m.lay.pad()-wide, y+3*u), bottom+6*u
 	} else {
 		right = max(right, m.putSteps(steps, x, bottom+6*u))
@@ -170,6 +187,26 @@ func (m *maker) title() {
 	if m.apart() {
 		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: max(m.lay.Title.H, math.Ceil(bottom+4*u))}
 	}
+}
+
+// titleWords are the name of the task, and where there is no room for its
+// steps, the one under way.
+func (m *maker) titleWords(size float64) string {
+	name := fmt.Sprintf("Bedding, station %d", m.b.number)
+	switch {
+	case m.b.exam != nil:
+		name = m.b.exam.name
+	case m.apart():
+		name = fmt.Sprintf("Station %d", m.b.number)
+	}
+	if !m.lay.Tight {
+		return name
+	}
+	whole := name + ": " + [...]string{"strike", "dip", "note"}[m.b.task()]
+	if draw.Measure(draw.Bold, size, whole, 0) > m.lay.W-2*m.lay.pad() {
+		return name
+	}
+	return whole
 }
 
 // steps are the three parts of the task, and how wide they are together.
@@ -218,7 +255,7 @@ func (m *maker) place(x, y, right float64) (float64, float64) {
 	if m.b.field.Declination != 0 {
 		put(0, describe.Label, m.declination(), true)
 	}
-	if m.b.notice != "" {
+	if m.b.notice != "" && !m.s.told {
 		put(idNotice, describe.Status, m.b.notice, false)
 	}
 	return right, y
@@ -280,7 +317,7 @@ func (m *maker) menu() {
 	}
 	r := m.lay.Scene
 	x, y := r.X+r.W-total-8*u, r.Y+12*u
-	if m.few {
+	if m.few || m.short() {
 		return
 	}
 	for _, w := range ws {
@@ -310,7 +347,12 @@ func (m *maker) bar() {
 	lead := 1.3 * size
 	say, _ := m.b.line(m.b.nextHint())
 	h := lead * float64(len(m.line))
-	m.add(barZone, widget{id: idHint, role: describe.Status, name: say, text: joinLines(m.line), look: plain, size: size, leading: lead,
+	id := idHint
+	if m.above {
+		m.add(barZone, widget{id: idHint, role: describe.Status, name: say, look: hidden, rect: r})
+		id, say = idEcho, m.echo()
+	}
+	m.add(barZone, widget{id: id, role: describe.Status, name: say, text: joinLines(m.line), look: plain, size: size, leading: lead,
 		rect: draw.Rect{X: m.lay.pad(), Y: r.Y + (r.H-h)/2, W: r.W - 2*m.lay.pad(), H: h}})
 	if m.hint != "" {
 		m.add(barZone, widget{text: m.hint, look: plain, soft: true, size: size, leading: lead, align: draw.AlignRight,
@@ -321,6 +363,12 @@ func (m *maker) bar() {
 // barLines wraps the line; the keys stand beside it only where there is room.
 func (m *maker) barLines() (lines []string, keys string) {
 	say, keys := m.b.line(m.b.nextHint())
+	if m.lay.Tight {
+		say = m.b.brief(m.b.nextHint())
+	}
+	if m.above {
+		say, keys = m.echo(), ""
+	}
 	size, w := barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad()
 	lines = draw.Wrap(draw.Regular, size, w, say)
 	used := draw.Measure(draw.Regular, size, say, 0) + draw.Measure(draw.Regular, size, keys, 0) + 32*m.lay.Unit
@@ -336,7 +384,7 @@ func (m *maker) describe() {
 	name := "Bench"
 	var kids []describe.Node
 	for _, z := range []zoneName{sheetZone, titleZone, stripZone, magnifierZone, columnZone, barZone, menuZone} {
-		if m.b.panel != noPanel && (z == titleZone || z == stripZone || z == menuZone) {
+		if m.s.covers(m.b.panel, z) {
 			continue
 		}
 		if z == stripZone && !m.lay.TooTiny {

@@ -193,36 +193,6 @@ func TestRefusedAnswerStaysForMending(t *testing.T) {
 	}
 }
 
-func TestNothingOfAFormIsCut(t *testing.T) {
-	for _, c := range []struct {
-		size [2]float64
-		text TextSize
-	}{{[2]float64{1280, 720}, Text100}, {[2]float64{1920, 1080}, Text100}, {[2]float64{800, 600}, Text100}, {[2]float64{1920, 1080}, Text200}, {[2]float64{1280, 720}, Text200}} {
-		size := c.size
-		m := newMemory(t, 3)
-		p := NewPaper(m, Settings{Text: c.text})
-		k := sheetHands{p, size[0], size[1]}
-		k.press()
-		for i := range m.items {
-			p.goTo(i)
-			k.press()
-			for z := range p.screen.zones {
-				zone := &p.screen.zones[z]
-				for a, w := range zone.widgets {
-					if !inside(w.rect, zone.rect) {
-						t.Errorf("%v %s: %q at %v leaves its zone %v", size, m.items[i].Kind().Name(), w.text, w.rect, zone.rect)
-					}
-					for _, v := range zone.widgets[a+1:] {
-						if overlap(tight(w), tight(v)) {
-							t.Errorf("%v %s: %q and %q overlap", size, m.items[i].Kind().Name(), w.text, v.text)
-						}
-					}
-				}
-			}
-		}
-	}
-}
-
 func TestAFigureIsAnsweredByPointerAlone(t *testing.T) {
 	m := newMemory(t, 6)
 	p := NewPaper(m, Settings{})

@@ -457,7 +457,7 @@ func (m *pageMaker) field(a item.Ask, y float64) float64 {
 
 // padBelow puts the keypad under the field, as far as there is room.
 func (m *pageMaker) padBelow(y float64) float64 {
-	for _, b := range m.keypad() {
+	for _, b := range m.keypad(m.lay.Inner.W) {
 		if y+b.h > m.lay.Buttons-8*m.lay.Unit {
 			break
 		}

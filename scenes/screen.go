@@ -67,6 +67,7 @@ type screen struct {
 	tree        describe.Tree
 	zones       [zoneCount]zone
 	bands       []draw.Rect // of the column, top to bottom
+	told        bool        // a notice is told in the place of a panel
 }
 
 // screenKey is all that the words and controls on the screen depend on.
@@ -153,6 +154,19 @@ func visit(n *describe.Node, f func(*describe.Node)) {
 	}
 }
 
+// covers says whether a panel, or a notice told in its place, lies over a zone.
+func (s *screen) covers(p panel, z zoneName) bool {
+	switch {
+	case p == noPanel && !s.told || z == sheetZone || s.lay.TooTiny:
+		return false
+	case s.lay.Tight:
+		return true
+	case s.lay.Phone:
+		return z != barZone
+	}
+	return z == titleZone || z == stripZone || z == menuZone
+}
+
 // caretAt is the place in the notebook nearest to x.
 func (s *screen) caretAt(b *Bench, x float64) int {
 	n := s.tree.Find(idNotebook)
@@ -180,14 +194,20 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 		s.sprite(l, barZone)
 		return
 	}
-	if b.panel != noPanel {
+	if b.panel != noPanel || s.told {
 		l.Region(s.lay.Sheet)
 		s.sprite(l, sheetZone)
 	} else {
 		s.rock(b, l)
 	}
+	if s.covers(b.panel, barZone) {
+		return
+	}
 	l.Region(s.lay.Bar)
 	s.sprite(l, barZone)
+	if s.covers(b.panel, columnZone) {
+		return
+	}
 	for i, band := range s.bands {
 		l.Region(band)
 		if i == len(s.bands)-1 {

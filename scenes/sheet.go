@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"cuesta/orient"
@@ -113,6 +114,10 @@ func (b *Bench) pressPanel(p input.Press) {
 
 // sheet is the panel in place of the rock.
 func (m *maker) sheet() {
+	if m.s.told {
+		m.pages("Notice", m.paragraph(idNotice, describe.Status, m.b.notice))
+		return
+	}
 	switch m.b.panel {
 	case noPanel:
 		return
@@ -123,11 +128,11 @@ func (m *maker) sheet() {
 	case keysPanel:
 		m.pages("Keys", m.keyRows())
 	case controlsPanel:
-		m.pages("Controls", m.controls())
+		m.pages(m.controlsName(), m.controls())
 	case whyPanel:
 		m.pages("Why", m.why())
 	case keypadPanel:
-		m.pages("Write", m.keypad())
+		m.pages("Write", m.writing())
 	}
 }
 
@@ -135,6 +140,8 @@ func (m *maker) sheet() {
 type block struct {
 	parts []widget
 	h     float64
+	close bool // the next block follows without a gap
+	keep  bool // the next block stands on the same page
 }
 
 func (b *block) add(w widget) {
@@ -148,65 +155,129 @@ func (m *maker) pages(name string, blocks []block) {
 	u, r := m.lay.Unit, m.lay.Sheet
 	z := &m.s.zones[sheetZone]
 	z.ground, z.rect = sheetGround, r
-	top := r.Y + 12*u + m.headHeight() + 12*u
-	var page [][]block
-	y := r.Y + r.H
-	for _, b := range blocks {
-		if y+b.h > r.Y+r.H-8*u {
-			page = append(page, nil)
-			y = top
-		}
-		page[len(page)-1] = append(page[len(page)-1], b)
-		y += b.h + m.blockGap()
-	}
+	top := r.Y + 12*u + m.headHeight(name) + 12*u
+	page := m.paginate(blocks, r.Y+r.H-8*u-top)
 	m.sheetHead(name, len(page))
-	y = top
+	y := top
 	for _, b := range page[m.b.page%len(page)] {
 		for _, w := range b.parts {
 			w.rect.X += r.X + m.lay.pad()
 			w.rect.Y += y
 			m.add(sheetZone, w)
 		}
-		y += b.h + m.blockGap()
+		y += b.h + m.gapAfter(b)
 	}
 }
 
-func (m *maker) blockGap() float64 { return 7 * m.lay.Unit }
+// paginate puts blocks on as many pages as they need, each of a height. A
+// block that is higher than a page is parted between its rows.
+func (m *sketch) paginate(blocks []block, room float64) [][]block {
+	page := make([][]block, 1)
+	y := 0.0
+	for len(blocks) > 0 {
+		b := blocks[0]
+		blocks = blocks[1:]
+		at := len(page) - 1
+		need := b.h
+		if b.keep && len(blocks) > 0 {
+			need += m.gapAfter(b) + blocks[0].h
+		}
+		if y+need > room && len(page[at]) > 0 {
+			page, y, at = append(page, nil), 0, at+1
+		}
+		if rest, ok := b.part(room); ok {
+			blocks = append([]block{rest}, blocks...)
+		}
+		page[at] = append(page[at], b)
+		y += b.h + m.gapAfter(b)
+	}
+	return page
+}
 
-// narrow says that the name of a panel stands above its buttons.
+// part cuts the rows off that go beyond a height, and says whether there were
+// any. The first row always stays.
+func (b *block) part(room float64) (rest block, ok bool) {
+	if b.h <= room {
+		return rest, false
+	}
+	top := math.Inf(1)
+	for _, w := range b.parts {
+		if w.rect.Y > 0 && w.rect.Y+w.rect.H > room {
+			top = min(top, w.rect.Y)
+		}
+	}
+	if math.IsInf(top, 1) {
+		return rest, false
+	}
+	all := b.parts
+	*b = block{close: b.close}
+	rest.close = b.close
+	for _, w := range all {
+		if w.rect.Y < top {
+			b.add(w)
+			continue
+		}
+		w.rect.Y -= top
+		rest.add(w)
+	}
+	return rest, true
+}
+
+func (m *sketch) gapAfter(b block) float64 {
+	if b.close {
+		return 0
+	}
+	return m.blockGap()
+}
+
+func (m *sketch) blockGap() float64 { return 7 * m.lay.Unit }
+
+// narrow says that names stand above what belongs to them, not beside it.
 func (m *maker) narrow() bool { return m.lay.Sheet.W < 420*m.lay.Text }
 
-func (m *maker) headHeight() float64 {
+// panelHead is the row at the top of a panel: its name, and the ways on and back.
+func (m *maker) panelHead(name string, pages int) (title, more, back widget) {
+	t := m.lay.Text
+	if pages > 1 {
+		name = fmt.Sprintf("%s %d/%d", name, m.b.page%pages+1, pages)
+	}
+	title = widget{id: idPanelTitle, role: describe.Heading, name: name, text: name, look: plain, size: titleSize * t, bold: true, leading: 30 * t}
+	title.rect.W, title.rect.H = m.width(title), title.leading
+	more = m.styled(widget{id: idPanelMore, name: "Next page", text: "More"}, outlined)
+	back = m.styled(widget{id: idClosePanel, name: "Back to the bench", text: "Back", keys: "Escape"}, outlined)
+	more.rect.W, back.rect.W = m.width(more)+28*m.lay.Unit, m.width(back)+28*m.lay.Unit
+	return title, more, back
+}
+
+// stacked says that the name of a panel stands above its buttons.
+func (m *maker) stacked(name string) bool {
+	title, more, back := m.panelHead(name, 10)
+	return title.rect.W+more.rect.W+back.rect.W+30*m.lay.Unit > m.sheetWidth()
+}
+
+func (m *maker) headHeight(name string) float64 {
 	h := max(28*m.lay.Text, m.controlHeight())
-	if m.narrow() {
+	if m.stacked(name) {
 		h += 30 * m.lay.Text
 	}
 	return h
 }
 
 func (m *maker) sheetHead(name string, pages int) {
-	u, t, r := m.lay.Unit, m.lay.Text, m.lay.Sheet
-	if pages > 1 {
-		name = fmt.Sprintf("%s %d/%d", name, m.b.page%pages+1, pages)
+	u, r := m.lay.Unit, m.lay.Sheet
+	title, more, back := m.panelHead(name, pages)
+	title.rect.X, title.rect.Y = r.X+m.lay.pad(), r.Y+12*u
+	y := title.rect.Y
+	if m.stacked(name) {
+		y += title.rect.H
+	} else {
+		title.leading = max(28*m.lay.Text, m.controlHeight())
+		title.rect.H = title.leading
 	}
-	h := max(28*t, m.controlHeight())
-	y := r.Y + 12*u
-	w := widget{id: idPanelTitle, role: describe.Heading, name: name, text: name, look: plain, size: titleSize * t, bold: true, leading: h}
-	if m.narrow() {
-		w.leading = 30 * t
-	}
-	w.rect = draw.Rect{X: r.X + m.lay.pad(), Y: y, W: m.width(w), H: w.leading}
-	m.add(sheetZone, w)
-	if m.narrow() {
-		y += 30 * t
-	}
+	m.add(sheetZone, title)
 	x := r.X + r.W - m.lay.pad()
-	back := m.styled(widget{id: idClosePanel, name: "Back to the bench", text: "Back", keys: "Escape"}, outlined)
-	back.rect.W = m.width(back) + 28*u
 	back.rect.X, back.rect.Y = x-back.rect.W, y
 	if pages > 1 {
-		more := m.styled(widget{id: idPanelMore, name: "Next page", text: "More"}, outlined)
-		more.rect.W = m.width(more) + 28*u
 		more.rect.X, more.rect.Y = back.rect.X-10*u-more.rect.W, y
 		m.add(sheetZone, more)
 	}
@@ -251,7 +322,7 @@ func (m *maker) choices(o option) block { return m.optionRow(o, m.sheetWidth()) 
 // wide.
 func (m *sketch) optionRow(o option, wide float64) block {
 	u, t := m.lay.Unit, m.lay.Text
-	h := max(36*u, 1.5*noteSize*t)
+	h := m.rowHeight()
 	name := widget{text: o.name, look: plain, size: noteSize * t, bold: true, leading: h, rect: draw.Rect{H: h}}
 	name.rect.W = m.width(name)
 	x0, y := 130*t, 0.0
@@ -271,18 +342,62 @@ func (m *sketch) optionRow(o option, wide float64) block {
 			x, y = x0, y+h+6*u
 		}
 		c.rect = draw.Rect{X: x, Y: y, W: w, H: h}
+		if w > wide-x0 {
+			c = m.folded(c, wide-x0)
+			y += c.rect.H - h
+		}
 		b.add(c)
 		x += w + 8*u
 	}
 	return b
 }
 
+// folded is a chip whose words go over several lines.
+func (m *sketch) folded(c widget, wide float64) widget {
+	lines := draw.Wrap(draw.Bold, c.size, wide-20*m.lay.Unit, c.text)
+	c.text, c.leading = joinLines(lines), 1.35*c.size
+	c.rect.W, c.rect.H = wide, max(c.rect.H, c.leading*float64(len(lines))+.4*c.size)
+	return c
+}
+
+// rowHeight is the height of the smaller controls of a panel; fingers need
+// more on a phone.
+func (m *sketch) rowHeight() float64 {
+	if m.lay.Phone {
+		return max(44*m.lay.Unit, 1.5*noteSize*m.lay.Text)
+	}
+	return max(36*m.lay.Unit, 1.5*noteSize*m.lay.Text)
+}
+
+// controlsName is the name of the panel of all controls: the title, where that
+// finds no room on the bench.
+func (m *maker) controlsName() string {
+	if m.untitled() {
+		return m.titleWords(titleSize * m.lay.Text)
+	}
+	return "Controls"
+}
+
 // controls are all that the strip and the menu hold where there is room.
 func (m *maker) controls() []block {
 	items := m.items()
-	for _, w := range m.menuWidgets() {
+	if m.lay.Tight {
+		items = append(items, m.button(m.buttonWidgets()[1]))
+	}
+	menu := m.menuWidgets()
+	view := stripItem{}
+	for i, w := range menu {
 		w.role = describe.Button
-		items = append(items, m.button(w))
+		it := m.button(w)
+		if i > 2 { // the first three turn the eye, and stay together
+			items = append(items, it)
+			continue
+		}
+		it.parts[0].rect.X = view.width
+		view.parts, view.width = append(view.parts, it.parts[0]), view.width+it.width+4*m.lay.Unit
+		if i == 2 {
+			items = append(items, view)
+		}
 	}
 	var out []block
 	for _, row := range m.wrap(items, m.sheetWidth()) {
@@ -303,14 +418,30 @@ func (m *maker) controls() []block {
 // why is the whole verdict in words.
 func (m *maker) why() []block {
 	var out []block
+	if m.lay.Tight || m.lay.Round.R == 0 {
+		for _, r := range m.marks() {
+			var b block
+			for _, w := range m.mark(r, min(m.sheetWidth(), 420*m.lay.Text)) {
+				b.add(w)
+			}
+			out = append(out, b)
+		}
+	}
+	return append(out, m.paragraph(idPanelText, describe.Label, m.b.verdict.Said)...)
+}
+
+// paragraph is a text line by line, so that it may go on over pages.
+func (m *maker) paragraph(id describe.ID, role describe.Role, words string) []block {
 	size := noteSize * m.lay.Text
-	for i, s := range draw.Wrap(draw.Regular, size, m.sheetWidth(), m.b.verdict.Said) {
+	var out []block
+	for i, s := range draw.Wrap(draw.Regular, size, min(m.sheetWidth(), 600*m.lay.Text), words) {
 		w := widget{text: s, look: plain, size: size, leading: 21 * m.lay.Text, rect: draw.Rect{W: m.sheetWidth(), H: 21 * m.lay.Text}}
 		if i == 0 {
-			w.id, w.role, w.name = idPanelText, describe.Label, m.b.verdict.Said
+			w.id, w.role, w.name = id, role, words
 		}
 		var b block
 		b.add(w)
+		b.close = true
 		out = append(out, b)
 	}
 	return out
@@ -391,10 +522,12 @@ func (m *maker) helpLine(name widget, words string) []block {
 	}
 	out := make([]block, 1)
 	out[0].add(line(name, 0))
+	out[0].close, out[0].keep = true, true
 	for _, s := range draw.Wrap(draw.Regular, noteSize*t, w, words) {
-		var b block
+		b := block{close: true}
 		b.add(line(widget{text: s}, 0))
 		out = append(out, b)
 	}
+	out[len(out)-1].close = false
 	return out
 }

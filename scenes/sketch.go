@@ -155,6 +155,9 @@ func (m *sketch) stepper(name string, less, more widget) stripItem {
 	c := m.styled(widget{text: name}, caption)
 	c.focus = false
 	a.rect.W, z.rect.W = .92*h, .92*h
+	if m.lay.Tight {
+		a.rect.W, z.rect.W = max(44*m.lay.Unit, .7*h), max(44*m.lay.Unit, .7*h)
+	}
 	c.rect.W = m.width(c) + 16*m.lay.Unit
 	c.rect.X = a.rect.W
 	z.rect.X = c.rect.X + c.rect.W

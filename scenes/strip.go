@@ -23,8 +23,8 @@ func (m *maker) items() []stripItem {
 
 // fewItems are one stepper, whose name goes on to the next, and the way to all
 // the other controls.
-func (m *maker) fewItems() []stripItem {
-	more := m.button(widget{id: idMore, name: "More controls", text: "More"})
+func (m *maker) fewItems(word string) []stripItem {
+	more := m.button(widget{id: idMore, name: "More controls", text: word})
 	if m.b.phase != measuring {
 		return []stripItem{more}
 	}
