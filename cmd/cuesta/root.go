@@ -103,6 +103,7 @@ func commands(e env) []*cobra.Command {
 		convertCommand(e),
 		fieldCommand(e),
 		spokenCommand(e),
+		lessonCommand(e),
 		openCommand(e),
 		replayCommand(e),
 		gradeCommand(e),
