@@ -174,6 +174,7 @@ type Region struct{ Rect Rect }
 // next frame.
 type List struct {
 	W, H    float64
+	Live    bool // one of many pictures a second: what takes long to paint may be rough at first
 	Items   []Item
 	Fills   []Fill
 	Lines   []Line

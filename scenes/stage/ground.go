@@ -48,8 +48,10 @@ func paintBackdrop(key backKey, t *theme.Theme, k float64) *image.RGBA {
 		for x := range key.w {
 			c := row
 			if !t.Flat {
-				r := length2((float64(x)-cx)/rx, (float64(y)-cy)/ry)
-				c = blend(c, pool, 1-ease(0.15, 1, r))
+				dx, dy := (float64(x)-cx)/rx, (float64(y)-cy)/ry
+				if dx*dx+dy*dy < 1 {
+					c = blend(c, pool, 1-ease(0.15, 1, length2(dx, dy)))
+				}
 			}
 			d := (rock.Dither(x, y) - 0.5) / 255
 			i := img.PixOffset(x, y)

@@ -20,12 +20,13 @@ type stoneKey struct {
 // stone is the painted stone: the top, and the four sides below it.
 type stone struct {
 	key     stoneKey
-	px      float64
+	px      float64 // as it is painted, which may be coarser than key asks for
 	texture *draw.Texture
 	sideAt  [4]int
 	shape   slabShape
 	top     *rock.Top
-	lit     int // the direction of light it has been painted in
+	lit     int          // the direction of light it has been painted in
+	finer   *rock.Making // on its way to be painted as key asks for, or nil
 }
 
 func tone(c draw.Color) rock.Tone {
@@ -42,6 +43,14 @@ func paletteOf(t *theme.Theme) rock.Palette {
 // resolutions of the rock in pixels per cm; coarse is for small or slow screens.
 var resolutions = [...]float64{12, 20, 26}
 
+// roughest is the resolution of a stone that is wanted at once and shown sharper
+// soon after.
+const roughest = 5
+
+// perPicture is how many pixels of a sharper stone are made with each picture
+// meanwhile. It takes a good millisecond; in a browser several.
+const perPicture = 5000
+
 // resolution is the coarsest one that is still sharp at the usual scale.
 func resolution(k float64, coarse bool) float64 {
 	if coarse {
@@ -56,15 +65,18 @@ func resolution(k float64, coarse bool) float64 {
 }
 
 // prepareStone paints the stone if the one at hand is not the one asked for.
+// Where many pictures follow each other, it comes roughly at first.
 func (st *Stage) prepareStone(sc *scene) {
 	usual := min(sc.p.Rect.W/47, sc.p.Rect.H/41)
 	key := stoneKey{sc.p.RockSeed, sc.th.Name, resolution(usual, sc.p.Coarse)}
-	dir, l := litFrom(sc)
-	if st.stone.texture != nil && st.stone.key == key && (st.stone.lit == dir || sc.th.Flat) {
-		return
-	}
 	if st.stone.texture == nil || st.stone.key != key {
-		st.paintStone(sc, key)
+		st.newStone(sc, key)
+	} else if st.stone.finer != nil {
+		st.refineStone(sc)
+	}
+	dir, l := litFrom(sc)
+	if st.stone.lit == dir || sc.th.Flat && st.stone.lit != unlit {
+		return
 	}
 	st.stone.top.Lit(l, st.stone.texture.Pixels)
 	st.stone.lit = dir
@@ -72,22 +84,53 @@ func (st *Stage) prepareStone(sc *scene) {
 	st.stone.texture.Version = st.version
 }
 
-func (st *Stage) paintStone(sc *scene, key stoneKey) {
-	pal := paletteOf(sc.th)
-	s := rock.New(key.seed)
-	top := s.Top(key.px, pal)
-	high := int(rock.Thick * key.px)
-	img := image.NewRGBA(image.Rect(0, 0, top.W, top.H+4*(high+2)))
-	st.stone = stone{key: key, px: key.px, top: top}
-	st.stone.texture = &draw.Texture{W: img.Rect.Dx(), H: img.Rect.Dy(), Pixels: img}
-	for i, side := range rock.Sides {
-		st.stone.sideAt[side] = top.H + 2 + i*(high+2)
-		s.PaintSide(side, key.px, pal, img, st.stone.sideAt[side])
+// unlit is the direction of light on a stone that has just been made.
+const unlit = -1
+
+// newStone makes another stone: as it is asked for, or roughly if the list is
+// one of many.
+func (st *Stage) newStone(sc *scene, key stoneKey) {
+	s, pal := rock.New(key.seed), paletteOf(sc.th)
+	px := key.px
+	if sc.list.Live {
+		px = roughest
 	}
+	m := s.Make(px, pal)
+	m.Go(math.MaxInt)
+	shape := shapeOf(s)
 	if sc.th.Flat {
-		s = nil
+		shape = shapeOf(nil)
 	}
-	st.stone.shape = shapeOf(s)
+	st.stone = stone{key: key, shape: shape}
+	st.stone.paint(m, px)
+	if px != key.px {
+		st.stone.finer = s.Make(key.px, pal)
+	}
+}
+
+// refineStone goes on with the sharper stone, and shows it when it is done.
+func (st *Stage) refineStone(sc *scene) {
+	bit := perPicture
+	if !sc.list.Live {
+		bit = math.MaxInt
+	}
+	if m := st.stone.finer; m.Go(bit) {
+		st.stone.paint(m, st.stone.key.px)
+		st.stone.finer = nil
+	}
+}
+
+// paint paints the sides and makes room for the top, on which light falls later.
+func (s *stone) paint(m *rock.Making, px float64) {
+	top := m.Top()
+	high := int(rock.Thick * px)
+	img := image.NewRGBA(image.Rect(0, 0, top.W, top.H+4*(high+2)))
+	s.px, s.top, s.lit = px, top, unlit
+	s.texture = &draw.Texture{W: img.Rect.Dx(), H: img.Rect.Dy(), Pixels: img}
+	for i, side := range rock.Sides {
+		s.sideAt[side] = top.H + 2 + i*(high+2)
+		m.PaintSide(side, img, s.sideAt[side])
+	}
 }
 
 // litFrom is the light on the top in the slab's own frame, as it falls in the

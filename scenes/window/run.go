@@ -157,6 +157,7 @@ func (g *game) Update() error {
 // Draw paints the scene.
 func (g *game) Draw(screen *ebiten.Image) {
 	g.list.Reset(g.w, g.h)
+	g.list.Live = true
 	g.scene.picture(&g.list)
 	g.painter.Paint(screen, &g.list)
 	g.front.drawn()

@@ -1,6 +1,7 @@
 package rock
 
 import (
+	"bytes"
 	"image"
 	"math"
 	"testing"
@@ -36,6 +37,28 @@ func TestSameSeedSameStone(t *testing.T) {
 	}
 	if differs < len(a.Pix)/4 {
 		t.Errorf("another seed changed %d of %d bytes", differs, len(a.Pix))
+	}
+}
+
+// A stone that is made bit by bit is the same stone.
+func TestMadeBitByBitIsTheSame(t *testing.T) {
+	const px = 10
+	want := painted(7, sand)
+	m := New(7).Make(px, sand)
+	steps := 1
+	for !m.Go(3000) {
+		steps++
+	}
+	if got, least := steps, len(want.Pix)/4/3000/2; got < least {
+		t.Errorf("made in %d steps, want at least %d", got, least)
+	}
+	img := image.NewRGBA(want.Rect)
+	m.Top().Lit(Light{-0.5, 0.2, 0.8}, img)
+	for i, side := range Sides {
+		m.PaintSide(side, img, m.Top().H+i*int(Thick*px))
+	}
+	if !bytes.Equal(img.Pix, want.Pix) {
+		t.Error("the stone differs from one that is made at once")
 	}
 }
 

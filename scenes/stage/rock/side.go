@@ -7,6 +7,7 @@ import (
 
 // face is one side before light falls on it.
 type face struct {
+	side   Side
 	w, h   int
 	px     float64
 	height []float32
@@ -16,33 +17,45 @@ type face struct {
 // PaintSide paints a side into img with its upper left corner at (0, y0): X
 // along the side, Y down. Light falls from above and a little from the left.
 func (s *Stone) PaintSide(side Side, px float64, p Palette, img *image.RGBA, y0 int) {
-	f := s.face(side, px, &p)
+	s.face(side, px, &p).paint(p.Flat, img, y0)
+}
+
+func (s *Stone) face(side Side, px float64, p *Palette) *face {
+	f := newFace(side, px)
+	for y := range f.h {
+		f.row(s, y, p)
+	}
+	return f
+}
+
+func newFace(side Side, px float64) *face {
+	w, h := int(2*side.Half()*px), int(Thick*px)
+	return &face{side: side, w: w, h: h, px: px, height: make([]float32, w*h), tone: make([]Tone, w*h)}
+}
+
+// row makes one row.
+func (f *face) row(s *Stone, y int, p *Palette) {
+	// Beds run on round the corners: t counts along all four sides, in the order
+	// up, behind, down, ahead; the one seam is the corner farthest from the eye.
+	start := [...]float64{4*HalfA + 3*HalfB, 3*HalfA + 2*HalfB, 2*HalfA + HalfB, HalfA}[f.side]
+	for x := range f.w {
+		t, q := (float64(x)+0.5)/f.px-f.side.Half()+start, (float64(y)+0.5)/f.px
+		z, c := s.broken(f.side, t, q, x, y, p)
+		f.height[y*f.w+x], f.tone[y*f.w+x] = float32(z), c
+	}
+}
+
+func (f *face) paint(flat bool, img *image.RGBA, y0 int) {
 	l := Light{-0.25, -0.55, 0.80}
 	for y := range f.h {
 		for x := range f.w {
 			k := 1.0
-			if !p.Flat {
+			if !flat {
 				k = l.relief(f.slope(x, y))
 			}
 			put(img, x, y0+y, f.tone[y*f.w+x], k)
 		}
 	}
-}
-
-func (s *Stone) face(side Side, px float64, p *Palette) *face {
-	f := &face{w: int(2 * side.Half() * px), h: int(Thick * px), px: px}
-	f.height, f.tone = make([]float32, f.w*f.h), make([]Tone, f.w*f.h)
-	// Beds run on round the corners: t counts along all four sides, in the order
-	// up, behind, down, ahead; the one seam is the corner farthest from the eye.
-	start := [...]float64{4*HalfA + 3*HalfB, 3*HalfA + 2*HalfB, 2*HalfA + HalfB, HalfA}[side]
-	for y := range f.h {
-		for x := range f.w {
-			t, q := (float64(x)+0.5)/px-side.Half()+start, (float64(y)+0.5)/px
-			z, c := s.broken(side, t, q, x, y, p)
-			f.height[y*f.w+x], f.tone[y*f.w+x] = float32(z), c
-		}
-	}
-	return f
 }
 
 // broken returns the height and colour of a side at t along it and depth q.

@@ -17,16 +17,25 @@ type Top struct {
 // Top makes the bedding surface at px pixels per centimetre. X runs along the
 // strike, Y straight down the dip.
 func (s *Stone) Top(px float64, p Palette) *Top {
-	w, h := int(2*HalfA*px), int(2*HalfB*px)
-	t := &Top{W: w, H: h, Px: px, height: make([]float32, w*h), tone: make([]Tone, w*h)}
-	for y := range h {
-		for x := range w {
-			a, b := (float64(x)+0.5)/px-HalfA, (float64(y)+0.5)/px-HalfB
-			z, c := s.surface(a, b, x, y, &p)
-			t.height[y*w+x], t.tone[y*w+x] = float32(z), c
-		}
+	t := newTop(px)
+	for y := range t.H {
+		t.row(s, y, &p)
 	}
 	return t
+}
+
+func newTop(px float64) *Top {
+	w, h := int(2*HalfA*px), int(2*HalfB*px)
+	return &Top{W: w, H: h, Px: px, height: make([]float32, w*h), tone: make([]Tone, w*h)}
+}
+
+// row makes one row.
+func (t *Top) row(s *Stone, y int, p *Palette) {
+	for x := range t.W {
+		a, b := (float64(x)+0.5)/t.Px-HalfA, (float64(y)+0.5)/t.Px-HalfB
+		z, c := s.surface(a, b, x, y, p)
+		t.height[y*t.W+x], t.tone[y*t.W+x] = float32(z), c
+	}
 }
 
 // surface returns the height and colour of the top at a point.
