@@ -40,7 +40,7 @@ type stationTOML struct {
 
 // Bounds of a file of stations.
 const (
-	longestStation = 10 // characters of a name, which is read from across the room
+	longestStation = 6 // characters of a name, which is read from across the room
 	mostStations   = 60
 	mostOff        = 20 // degrees that the instructor's own value may be off by
 	usualReadings  = 5

@@ -44,7 +44,7 @@ dip_uncertainty = 1
 		`line 3, column 1: counts: read "median"; perhaps "mean" was meant`,
 		`line 4, column 1: read the key "seed", which is not known here; the keys are title`,
 		`line 6, column 1: site: there is a site but no date`, `line 8, column 1: dip: read 50`,
-		`line 10, column 1: name: read "A B"; write one word of at most 10 letters and figures`,
+		`line 10, column 1: name: read "A B"; write one word of at most 6 letters and figures`,
 		`line 11, column 1: plane: `, `line 12, column 1: strike_uncertainty: read -1; write a number from 0 to 20`,
 		`line 13, column 3: name: there is none`, `line 14, column 1: plane: read 35; write it in quotes`,
 		`line 15, column 1: words: read "two\nlines"; write one line`,

@@ -69,8 +69,8 @@ func errorsFigure(r grade.Report) Figure {
 		Name: "strike-errors", Title: "Errors of strike against dip", List: s.List,
 		Alt: errorsAlt(r.Analysis.Planes, t),
 		Caption: fmt.Sprintf("Each mark is one strike that was measured: how far its line lay from the true one, clockwise up. "+
-			"The dashed curve is the error asin(tan τ / tan d) of an edge that was off level by τ = %s° on a bed of dip d; the shaded band adds the reading tolerance of %s° and is what earns the full mark.%s%s",
-			decimal(t.Levelling.Degrees()), decimal(t.Reading.Degrees()), edgeWords(outside, p.most), thinnedWords(n)),
+			"The dashed curve is the error asin(tan τ / tan d) of an edge that was off level by τ = %s° on a bed of dip d; the shaded band adds the reading tolerance of %s° and is what earns the full mark.%s%s%s",
+			decimal(t.Levelling.Degrees()), decimal(t.Reading.Degrees()), wordsFor(r.Blueprint).band, edgeWords(outside, p.most), thinnedWords(n)),
 	}
 }
 

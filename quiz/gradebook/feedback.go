@@ -27,6 +27,7 @@ type feedback struct {
 	Name, ID, Code      string
 	Points, Of, Percent string
 	Pass, Tolerance     string
+	Closing             string
 	Items               []itemFeedback
 }
 
@@ -55,7 +56,7 @@ func WriteFeedback(to io.Writer, g grade.Graded) error {
 		Style: template.CSS(style), Quiz: titled(b.Title), Place: b.Place,
 		Name: named(s), ID: s.ID, Code: g.Form.Code,
 		Points: decimal(g.Points), Of: decimal(g.Of), Percent: percent(g.Points, g.Of),
-		Pass: passWords(g), Tolerance: toleranceWords(b),
+		Pass: passWords(g), Tolerance: toleranceWords(b), Closing: wordsFor(b).measured + outdoors,
 	}
 	for i, m := range g.Items {
 		page.Items = append(page.Items, itemOf(i, m))
@@ -92,8 +93,8 @@ func passWords(g grade.Graded) string {
 
 func toleranceWords(b form.Blueprint) string {
 	t := b.Tolerance
-	return fmt.Sprintf("A strike may be off by %s° of reading and by what %s° of levelling turns it, asin(tan\u00A0%[2]s°\u00A0/\u00A0tan\u00A0dip); a dip by %s°. Single items may have a tolerance of their own.",
-		decimal(t.Reading.Degrees()), decimal(t.Levelling.Degrees()), decimal(t.Dip.Degrees()))
+	return fmt.Sprintf("A strike may be off by %s° of reading and by what %s° of levelling turns it, asin(tan\u00A0%[2]s°\u00A0/\u00A0tan\u00A0dip); a dip by %s°. %s",
+		decimal(t.Reading.Degrees()), decimal(t.Levelling.Degrees()), decimal(t.Dip.Degrees()), wordsFor(b).tolerance)
 }
 
 func itemOf(i int, m grade.Marked) itemFeedback {

@@ -29,7 +29,7 @@ func PrintReport(to io.Writer, r grade.Report, sheet pdf.Size) error {
 	})}
 	p.page()
 	p.opening(page)
-	p.lists(page.Lists)
+	p.lists(page.Lists, page.Nothing)
 	for _, f := range page.Figures {
 		p.figure(f)
 	}
@@ -128,7 +128,7 @@ func (p *press) opening(page page) {
 	p.say(pdf.Paragraph, page.Reliability, smallSize, draw.Regular, p.t.Ink2)
 }
 
-func (p *press) lists(ls []list) {
+func (p *press) lists(ls []list, nothing string) {
 	p.heading(pdf.Heading2, "To look at", 14, 60)
 	if len(ls) == 0 {
 		p.say(pdf.Paragraph, nothing, bodySize, draw.Regular, p.t.Ink)

@@ -26,6 +26,7 @@ type page struct {
 	Figures     []shown
 	Students    []studentRow
 	Omitted     string
+	Nothing     string // where there is nothing to look at
 	Closing     string
 }
 
@@ -43,9 +44,6 @@ type shown struct {
 func (s shown) Picture() template.HTML {
 	return template.HTML(svg.Element(s.List, svg.Options{Title: s.Title, Desc: s.Alt, Prefix: s.Name + "-"}))
 }
-
-// Nothing is said where there is nothing to look at.
-func (page) Nothing() string { return nothing }
 
 type studentRow struct {
 	ID, Name, Page          string
@@ -68,7 +66,7 @@ func WriteReport(to io.Writer, r grade.Report, feedback string) error {
 func pageOf(r grade.Report, feedback string) page {
 	p := page{
 		Style: template.CSS(style), Quiz: titled(r.Blueprint.Title), Place: r.Blueprint.Place,
-		Summary: summaryOf(r), Reliability: reliabilityWords(r.Analysis), Lists: lists(r), Closing: closing,
+		Summary: summaryOf(r), Reliability: reliabilityWords(r.Analysis), Lists: lists(r), Nothing: wordsFor(r.Blueprint).nothing, Closing: wordsFor(r.Blueprint).closing,
 	}
 	for _, f := range Figures(r) {
 		p.Figures = append(p.Figures, shown{f, tableOf(f, r)})
@@ -80,11 +78,6 @@ func pageOf(r grade.Report, feedback string) page {
 	}
 	return p
 }
-
-const (
-	nothing = "Nothing: every submission was read and marked, nobody is missing, and every recording led to its answer."
-	closing = "A remark on a recording is for you to look into and took no points off. A recording shows that a reading was taken at that bench, not who took it."
-)
 
 func studentRows(r grade.Report, folder string) []studentRow {
 	var rows []studentRow

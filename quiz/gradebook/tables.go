@@ -64,7 +64,7 @@ func mistakeTable(r grade.Report) *table {
 // dipTable sums the errors up by the steps of dip in which they differ.
 func dipTable(r grade.Report) *table {
 	t := &table{
-		Title: "Errors at the bench by dip. The tolerance is that in the middle of the range.",
+		Title: "Errors at the " + wordsFor(r.Blueprint).where + " by dip. The tolerance is that in the middle of the range." + wordsFor(r.Blueprint).band,
 		Head: []cell{words("True dip"), number("Slabs"), number("Median strike error"), number("Strike tolerance"),
 			number("Median dip error"), number("Right")},
 	}

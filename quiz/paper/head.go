@@ -46,8 +46,11 @@ func bullet(l *draw.List, at draw.Point) node {
 	return node{role: pdf.Bullet, at: at, kids: []node{{role: pdf.BulletBody, list: l}}}
 }
 
-// caution is the box of cautions.
-func (s setting) caution() block {
+// caution is the box of cautions of a paper form.
+func (s setting) caution() block { return s.cautionBox(cautions) }
+
+// cautionBox is a box of cautions.
+func (s setting) cautionBox(cautions []string) block {
 	const pad, indent = 10.0, 13.0
 	w := s.column()
 	y := pad - 2
