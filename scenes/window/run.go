@@ -52,6 +52,7 @@ func Run(s Scene, o Options) error {
 	defer stop()
 	onDisplayLost(g.scene)
 	err := ebiten.RunGame(g)
+	g.ears.close()
 	if err != nil {
 		err = fmt.Errorf("%w: %w", ErrDisplay, err)
 	}
@@ -122,6 +123,7 @@ type game struct {
 	painter *Painter
 	hand    hand
 	front   front
+	ears    ears
 	list    draw.List
 	ended   atomic.Bool
 	w, h    float64
@@ -151,6 +153,7 @@ func (g *game) Update() error {
 	f := g.hand.frame(g.w, g.h, g.scale)
 	g.scene.update(f)
 	g.front.show(g.scene, f)
+	g.ears.listen(g.scene)
 	return nil
 }
 
