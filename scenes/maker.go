@@ -184,6 +184,9 @@ func (m *maker) title() {
 	right, bottom = m.place(x, bottom, right)
 	z := &m.s.zones[titleZone]
 	z.ground, z.rect = m.overRock(), draw.Rect{X: math.Floor(x - 14*u), Y: 6 * u, W: math.Ceil(right - x + 28*u), H: math.Ceil(bottom - 6*u)}
+	if m.b.notice != "" { // it reaches over the stone
+		z.ground = plateGround
+	}
 	if m.apart() {
 		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: max(m.lay.Title.H, math.Ceil(bottom+4*u))}
 	}

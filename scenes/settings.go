@@ -104,7 +104,7 @@ const (
 )
 
 // String is the way in words.
-func (s Scan) String() string { return [...]string{"off", "by itself", "two switches"}[s] }
+func (s Scan) String() string { return [...]string{"off", "one switch", "two switches"}[s] }
 
 // Ticks is how long the mark stays, in steps of 1/120 s.
 func (p Pace) Ticks() int { return [...]int{4, 2, 1}[p] * sim.TicksPerSecond }
