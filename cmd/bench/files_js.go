@@ -1,8 +1,16 @@
 package main
 
 import (
+	"bytes"
+	"encoding/json"
 	"errors"
+	"fmt"
+	"strings"
+	"syscall/js"
+	"time"
 
+	"cuesta/quiz/form"
+	"cuesta/quiz/sitting"
 	"cuesta/scenes"
 )
 
@@ -14,4 +22,91 @@ func (p place) files() []scenes.Door {
 // form cannot be opened by its name: a page has no folder.
 func (p place) form(string) (scenes.Scene, error) {
 	return nil, errors.New("a form is opened from the hall")
+}
+
+func now() string { return time.Now().Format(time.RFC3339) }
+
+// want lets the page ask for a file.
+func (s *onPage) want(w scenes.Want) {
+	switch w {
+	case scenes.NoWant:
+	case scenes.WantForm:
+		tell("want", "Open a form", "A form is a file such as a17.form.json, which your teacher gave you. What you answer is kept in this browser at once; handing in saves a file for your teacher.")
+	case scenes.WantLesson:
+		tell("want", "Open a lesson", "A lesson is a file such as two-readings.toml.")
+	}
+}
+
+// listen lets the page bring files. It is answered with what is wrong with a
+// file, or "".
+func (s *onPage) listen() {
+	script().Set("brought", js.FuncOf(func(_ js.Value, args []js.Value) any {
+		opened, err := s.bring(args[0].String(), args[1].String())
+		if err != nil {
+			return plain(err)
+		}
+		s.came = append(s.came, opened)
+		return ""
+	}))
+}
+
+// bring opens the scene of a file.
+func (s *onPage) bring(name, text string) (scenes.Scene, error) {
+	if strings.HasSuffix(name, form.SubmissionEnding) {
+		return nil, fmt.Errorf("%s has been handed in; it is for your teacher", name)
+	}
+	f, err := form.DecodeForm(strings.NewReader(text))
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", name, err)
+	}
+	return s.place.answer(f)
+}
+
+// answer opens a form, or goes on where it was left.
+func (p place) answer(f form.Form) (scenes.Scene, error) {
+	var slot sitting.Slot = page{"cuesta.form." + f.Code}
+	if p.store == nil {
+		slot = &inMemory{}
+		tell("unkept", true)
+	}
+	j, err := sitting.OpenIn(slot, f, now())
+	if err != nil {
+		return nil, err
+	}
+	d := scenes.NewDesk(j, now, func(sub form.Submission) (string, error) { return handIn(f, sub) })
+	return scenes.NewPaper(d, p.settings()), nil
+}
+
+// kept is the submission that was saved last, in case the file is lost.
+type kept struct {
+	Name, Text string
+}
+
+// handIn saves the submission as a file, and keeps a copy until the next one.
+func handIn(f form.Form, sub form.Submission) (string, error) {
+	var b bytes.Buffer
+	if err := sub.Encode(&b); err != nil {
+		return "", err
+	}
+	name := form.FileName(f.Student.ID) + form.SubmissionEnding
+	if data, err := json.Marshal(kept{name, b.String()}); err == nil {
+		if err := (page{"cuesta.submission"}).Save(data); err != nil {
+			tell("notice", "The browser kept no copy of the submission: look whether the file has been saved.")
+		}
+	}
+	save(name, "application/json", b.Bytes())
+	tell("unkept", false)
+	return name + " among your downloads", nil
+}
+
+// inMemory is a slot that lasts as long as the page.
+type inMemory struct{ data []byte }
+
+// Load returns the data.
+func (m *inMemory) Load() ([]byte, error) { return m.data, nil }
+
+// Save replaces the data.
+func (m *inMemory) Save(p []byte) error {
+	m.data = append([]byte(nil), p...)
+	return nil
 }

@@ -45,6 +45,7 @@ type front struct {
 	hash   maphash.Hash
 	mark   uint64
 	wait   int // ticks until the description is looked at again without input
+	told   int // events of the page that it has been told are known
 	herald describe.Herald
 	shown  bool
 }
@@ -59,7 +60,7 @@ func (f *front) show(s *guarded, in input.Frame) {
 		return
 	}
 	f.herald.Pass(in.Ticks)
-	did := len(in.Presses)+len(in.Pointers)+len(in.Acts) > 0
+	did := thePage.seen != f.told
 	if f.wait -= in.Ticks; f.wait > 0 && !did {
 		return
 	}
@@ -73,7 +74,7 @@ func (f *front) show(s *guarded, in input.Frame) {
 	if now == f.mark && !did && len(say) == 0 {
 		return
 	}
-	f.mark = now
+	f.mark, f.told = now, thePage.seen
 	if text, err := mirrorOf(t, thePage.seen, say, in.Scale); err == nil {
 		thePage.script.Call("mirror", string(text))
 	}

@@ -24,6 +24,10 @@ type pageEvent struct {
 	Text   string  // of an act
 }
 
+// moves says that a pointer only went somewhere: such events come in every
+// frame, and the page does not count them.
+func (e pageEvent) moves() bool { return e.Do == "pointer" && e.Kind == "move" }
+
 // pageKeys are the keys with a meaning of their own, by the browser's names.
 var pageKeys = map[string]input.Key{
 	"ArrowLeft": input.Left, "ArrowRight": input.Right, "ArrowUp": input.Up, "ArrowDown": input.Down,

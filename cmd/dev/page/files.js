@@ -6,29 +6,28 @@
   const byId = id => document.getElementById(id);
   const chooser = byId("chooser"), input = byId("file"), problem = byId("chooser-problem");
   const mostBytes = 64 << 20;
-  let wanted = null; // what the program waits for: {words, take}
-
-  // want asks for a file. The program takes its name and its text, and answers
-  // "" or what is wrong with it.
-  cuesta.want = (title, words, take) => {
-    wanted = { take: take };
+  // want asks for a file. The program takes it by brought, which answers "" or
+  // what is wrong with it.
+  cuesta.want = (title, words) => {
     byId("chooser-title").textContent = title;
     byId("chooser-words").textContent = words;
+    show();
+  };
+  function show() {
     problem.textContent = "";
     input.value = "";
     if (!chooser.open) {
       chooser.showModal();
     }
     input.focus();
-  };
+  }
 
   async function bring(files) {
     if (!files || files.length === 0) {
       return;
     }
     const file = files[0];
-    const take = wanted ? wanted.take : cuesta.dropped;
-    if (!take) {
+    if (!cuesta.brought) {
       return;
     }
     let wrong = "";
@@ -36,30 +35,22 @@
       wrong = file.name + " is too large to be a form or a lesson.";
     } else {
       try {
-        wrong = take(file.name, await file.text());
+        wrong = cuesta.brought(file.name, await file.text());
       } catch (err) {
         wrong = file.name + " could not be read: " + err.message;
       }
     }
     if (wrong) {
-      if (!chooser.open) {
-        chooser.showModal();
-      }
+      show();
       problem.textContent = wrong;
       return;
     }
-    wanted = null;
     chooser.close();
   }
 
   input.addEventListener("change", () => bring(input.files));
   byId("chooser-close").addEventListener("click", () => chooser.close());
-  chooser.addEventListener("close", () => {
-    if (wanted && cuesta.unwanted) {
-      cuesta.unwanted();
-    }
-    wanted = null;
-  });
+  chooser.addEventListener("close", () => cuesta.attend());
   const carries = e => e.dataTransfer && [...e.dataTransfer.types].includes("Files");
   document.addEventListener("dragover", e => {
     if (carries(e)) {
@@ -70,6 +61,15 @@
     if (carries(e)) {
       e.preventDefault();
       bring(e.dataTransfer.files);
+    }
+  });
+
+  // unkept says that something would be lost with the page.
+  let unkept = false;
+  cuesta.unkept = yes => { unkept = yes; };
+  window.addEventListener("beforeunload", e => {
+    if (unkept) {
+      e.preventDefault();
     }
   });
 

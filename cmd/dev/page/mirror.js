@@ -231,7 +231,7 @@
       values();
       follow(t.focus, had);
     }
-    tell(t.say || []);
+    cuesta.tell(t.say || []);
   };
 
   // headings: the first on the screen is the title of the page.
@@ -292,14 +292,14 @@
 
   // tell lets the live region say what is new.
   let quiet = 0;
-  function tell(say) {
+  cuesta.tell = say => {
     if (say.length === 0) {
       return;
     }
     live.textContent = say.join(" ");
     clearTimeout(quiet);
     quiet = setTimeout(() => { live.textContent = ""; }, 8000);
-  }
+  };
 
   // What is done to a control.
 

@@ -8,7 +8,7 @@
   const state = name => { root.dataset.cuesta = name; };
   const again = "Load the page again; if that does not help, try another browser.";
 
-  // The address: #bench, #words, #form, #lecture=NAME, #plane=035/30&seed=3.
+  // The address: #bench, #hall, #words, #form, #lecture=NAME, #plane=035/30&seed=3.
   function route() {
     const asked = new Map();
     for (const word of location.hash.slice(1).split("&").filter(Boolean)) {
@@ -24,7 +24,7 @@
   }
   function argumentsOf(asked) {
     const args = ["cuesta"];
-    for (const flag of ["words", "form"]) {
+    for (const flag of ["words", "form", "hall"]) {
       if (asked.has(flag)) {
         args.push("--" + flag);
       }
@@ -61,8 +61,18 @@
   }
   // failed is told by the program when it cannot go on.
   cuesta.failed = words => problem("The bench could not go on", words, again, ["retry", "words"]);
+  // misread is told where the address asks for what there is not.
+  let misled = false;
+  cuesta.misread = words => (misled = true) && problem("The address of this page asks for something else", words,
+    "A plane is written as in #plane=035/30, and a seed as in #seed=7; #bench is the bench.", ["retry"]);
   cuesta.ended = () => problem("The bench has ended", "What was to be kept has been kept.", "Load the page again to go on.", ["retry"]);
-  byId("retry").addEventListener("click", () => location.reload());
+  byId("retry").addEventListener("click", () => {
+    if (misled) {
+      location.hash = "#bench";
+    } else {
+      location.reload();
+    }
+  });
   byId("to-words").addEventListener("click", toWords);
 
   function drawsHere() {
@@ -204,11 +214,11 @@
       }
       times.sort((a, b) => a - b);
       cuesta.frameTime = times[times.length >> 1];
-      byId("slow").hidden = cuesta.frameTime <= slowFrame;
+      if (cuesta.frameTime > slowFrame) {
+        cuesta.notice("Drawing is slow on this machine. The bench works at any speed; in words it needs no drawing.", toWords);
+      }
     });
   }
-  byId("slow-words").addEventListener("click", toWords);
-  byId("slow-on").addEventListener("click", () => { byId("slow").hidden = true; });
 
   // A copy of the program is kept, so that it works without a connection.
   function keepCopy() {

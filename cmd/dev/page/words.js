@@ -14,7 +14,8 @@
       p.className = "mine";
     }
     log.appendChild(p);
-    log.scrollTop = log.scrollHeight;
+    const said = mine ? p : log.querySelector(".mine:nth-last-child(2)") || p;
+    log.scrollTop = said.offsetTop - log.offsetTop - 12; // a long reply is read from its beginning
   }
 
   function say(words) {
