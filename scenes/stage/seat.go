@@ -56,14 +56,13 @@ func (t *tool) box(l *lens) (x0, y0, x1, y1 float64) {
 func seatTool(sc *scene) tool {
 	o := &sc.p.Pose
 	t := tool{fwd: o.Frame.Forward, right: o.Frame.Right, up: o.Frame.Out, seated: o.Seated}
-	y := 0.0
-	if o.Seated == sim.RightSide {
-		y = plateWide
-	}
-	if o.Seat == sim.OnBack || o.Seat == sim.OnLid {
-		y = plateWide / 2
-	}
+	y := support(o.Seat, o.Seated)
 	t.offA, t.offB = place(sc, o.Seat)
+	if off := sc.p.Off; off.Share > 0 {
+		a, b := place(sc, off.Seat)
+		t.offA, t.offB = lerp(t.offA, a, off.Share), lerp(t.offB, b, off.Share)
+		y = lerp(y, support(off.Seat, off.Seated), off.Share)
+	}
 	// The edge of the back and the edge of the face are both candidates: the one
 	// that lies lower on the rock is the one that touches.
 	z := 0.0
@@ -80,6 +79,17 @@ func seatTool(sc *scene) tool {
 	t.edge = [2]orient.Vec{t.at(0, y, z), t.at(plateLong, y, z)}
 	t.low = mix(t.edge[0], t.edge[1], 0.5).Z
 	return t
+}
+
+// support is how far from the left edge the line lies on which the plate stands.
+func support(s sim.Seat, side sim.Side) float64 {
+	switch {
+	case s == sim.OnBack || s == sim.OnLid:
+		return plateWide / 2
+	case side == sim.RightSide:
+		return plateWide
+	}
+	return 0
 }
 
 // place is where the middle of the seated edge lies: in the upper half with

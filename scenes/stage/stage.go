@@ -25,6 +25,15 @@ type Params struct {
 	Coarse      bool         // paints the stone with fewer pixels, for slow machines
 	Bare        bool         // leaves the instrument out
 	Zoom        Zoom         // a place that is magnified
+	Off         Off          // the instrument on its way to where it stands
+}
+
+// Off says that the instrument is still on its way from another place: Share, in
+// [0, 1], is what of the way is left. The frame is that of Pose, as it is now.
+type Off struct {
+	Share  float64
+	Seat   sim.Seat
+	Seated sim.Side
 }
 
 // Zoom magnifies the picture K times about a place in it, which stays where it

@@ -1,0 +1,436 @@
+package scenes
+
+import (
+	"unicode"
+
+	"cuesta/orient"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
+	"cuesta/scenes/lesson"
+	"cuesta/sim"
+)
+
+// press handles one stroke of a key. A presenter's clicker sends PageDown,
+// PageUp, a letter for the blank screen, F5 and Escape.
+func (t *Lecture) press(p input.Press) {
+	if p.Repeat && !t.repeats(p) {
+		return
+	}
+	switch {
+	case t.blank:
+		t.blank = false
+	case p.Key == input.Tab:
+		t.focus, t.keyed = nextFocus(&t.screen.tree, t.focus, p.Mods&input.Shift != 0), true
+	case p.Key == input.Escape:
+		t.escape()
+	case t.everywhere(p):
+	case t.panel != noPanel:
+		t.pressPanel(p)
+	case t.keyed && t.focus != idInstrument && (p.Key == input.Enter || p.Key == input.Space):
+		t.act(t.focus)
+	case t.moves(p):
+	case t.play.IsLive() && t.pressLive(p):
+	default:
+		t.pressLecture(p)
+	}
+}
+
+// repeats says that holding the key means more of the same.
+func (t *Lecture) repeats(p input.Press) bool {
+	switch p.Key {
+	case input.Left, input.Right, input.Up, input.Down:
+		return t.play.IsLive() || t.magnify || t.pointer
+	case input.Tab:
+		return true
+	}
+	return t.play.IsLive() && t.hand.repeats(p)
+}
+
+// everywhere does what keys do on every screen, and says whether this was one.
+func (t *Lecture) everywhere(p input.Press) bool {
+	a, ok := t.set.Keys.At(keymap.Everywhere, keymap.Of(p))
+	if !ok && p.Rune == '?' {
+		a, ok = keymap.Help, true
+	}
+	if !ok || p.Rune != 0 && t.set.Quiet {
+		return false
+	}
+	switch a {
+	case keymap.Help, keymap.Keys:
+		t.act(idLectureKeys)
+	case keymap.Settings:
+		t.act(idSettings)
+	case keymap.Menu:
+		t.act(idHall)
+	default:
+		return false
+	}
+	return true
+}
+
+// escape takes back the last thing that was opened.
+func (t *Lecture) escape() {
+	switch {
+	case t.panel != noPanel:
+		t.panel, t.focus, t.keyed = noPanel, idNone, false
+	case t.magnify:
+		t.magnify = false
+	case t.pointer:
+		t.pointer = false
+	case t.play.IsLive():
+		t.act(idReturn)
+	default:
+		t.focus, t.keyed, t.idle = idNone, false, hideAfter
+	}
+}
+
+// moves takes the arrows while a place is pointed at or magnified, and says
+// whether it was one of them.
+func (t *Lecture) moves(p input.Press) bool {
+	if !t.magnify && !t.pointer {
+		return false
+	}
+	d := t.screen.h / 40
+	if p.Mods&input.Shift != 0 {
+		d *= 4
+	}
+	switch p.Key {
+	case input.Left:
+		t.spot.X -= d
+	case input.Right:
+		t.spot.X += d
+	case input.Up:
+		t.spot.Y -= d
+	case input.Down:
+		t.spot.Y += d
+	default:
+		return false
+	}
+	t.spot.X, t.spot.Y = max(0, min(t.screen.w, t.spot.X)), max(0, min(t.screen.h, t.spot.Y))
+	return true
+}
+
+// pressLive works the instrument with the keys of the bench, and says whether
+// this was one of them.
+func (t *Lecture) pressLive(p input.Press) bool {
+	if p.Rune != 0 && t.set.Quiet {
+		return false
+	}
+	a, ok := t.set.Keys.At(keymap.AtBench, keymap.Of(p))
+	if !ok && (p.Key == input.Left || p.Key == input.Right || p.Key == input.Up || p.Key == input.Down) {
+		// With Shift, Control or Alt the keys are the same, the step is not.
+		a, ok = t.set.Keys.At(keymap.AtBench, keymap.Of(input.Press{Key: p.Key}))
+	}
+	if !ok || a == keymap.Notebook || a == keymap.ReadOut {
+		return false
+	}
+	t.work(func() { t.hand.run(a, t.hand.stride(p.Mods)) })
+	return true
+}
+
+// work does something at the bench in live play.
+func (t *Lecture) work(f func()) {
+	if t.hand == nil {
+		return
+	}
+	t.hand.issued, t.hand.notice = t.hand.issued[:0], ""
+	f()
+	t.issued = append(t.issued, t.hand.issued...)
+	t.notice = t.hand.notice
+}
+
+// pressLecture: on, back, and the presenter's letters.
+func (t *Lecture) pressLecture(p input.Press) {
+	if p.Rune != 0 && (t.set.Quiet || p.Mods&(input.Ctrl|input.Alt) != 0) {
+		return
+	}
+	if a, ok := t.set.Keys.At(keymap.InLecture, keymap.Of(p)); ok {
+		if id := lectureControl(a); id != idNone {
+			t.act(id)
+			return
+		}
+	}
+	switch {
+	case p.Key == input.Right, p.Key == input.Down, p.Key == input.Enter, p.Key == input.Space:
+		t.act(idNext)
+	case p.Key == input.Left, p.Key == input.Up, p.Key == input.Backspace:
+		t.act(idBack)
+	case p.Key == input.Home:
+		t.restart()
+	case p.Key == input.F5, unicode.ToLower(p.Rune) == 'l':
+		t.act(idLive)
+	case p.Rune == '.':
+		t.act(idBlank)
+	}
+}
+
+// lectureControl is the control that an action presses.
+func lectureControl(a keymap.Action) describe.ID {
+	switch a {
+	case keymap.NextStep:
+		return idNext
+	case keymap.LastStep:
+		return idBack
+	case keymap.Blank:
+		return idBlank
+	case keymap.Magnify:
+		return idMagnify
+	case keymap.Pointer:
+		return idPointer
+	case keymap.Reveal:
+		return idAnswer
+	}
+	return idNone
+}
+
+// pressPanel moves among the choices of a panel.
+func (t *Lecture) pressPanel(p input.Press) {
+	switch p.Key {
+	case input.Enter, input.Space:
+		t.act(t.focus)
+	case input.Left, input.Up:
+		t.focus, t.keyed = nextFocus(&t.screen.tree, t.focus, true), true
+	case input.Right, input.Down:
+		t.focus, t.keyed = nextFocus(&t.screen.tree, t.focus, false), true
+	case input.PageDown, input.PageUp:
+		t.page++
+	}
+}
+
+// act carries out what a control does when it is pressed.
+func (t *Lecture) act(id describe.ID) {
+	switch id {
+	case idNext:
+		t.goOn()
+	case idBack:
+		t.hurry()
+		_, err := t.play.Back()
+		t.try(err)
+		t.begun()
+	case idAnswer:
+		t.play.Reveal()
+	case idBlank:
+		t.blank = !t.blank
+	case idMagnify:
+		t.aim(&t.magnify)
+	case idPointer:
+		t.aim(&t.pointer)
+	case idLive:
+		t.goLive()
+	case idReturn:
+		t.try(t.play.Return())
+		t.begun()
+	case idSettings:
+		t.openPanel(settingsPanel)
+	case idLectureKeys:
+		t.openPanel(helpPanel)
+	case idClosePanel:
+		t.panel, t.focus = noPanel, idNone
+	case idPanelMore:
+		t.page++
+	case idAnotherPlace:
+		t.nextSpot()
+	case idHall:
+		if t.leave != nil {
+			t.leave()
+		}
+	case idInstrument:
+	default:
+		if id >= idSetNotation && id < idHelpLine {
+			t.Choose(t.set.with(id))
+			return
+		}
+		t.work(func() { t.hand.act(id) })
+	}
+}
+
+// goOn ends what still moves; then it shows the answer to an open question, and
+// then it goes to the next step.
+func (t *Lecture) goOn() {
+	t.hurry()
+	switch {
+	case t.play.Running():
+		t.play.Finish()
+	case !t.play.IsLive() && t.play.Reveal():
+	default:
+		ok, err := t.play.Next()
+		t.try(err)
+		if !ok && err == nil {
+			t.notice = "This was the last step."
+		}
+		t.begun()
+	}
+}
+
+// restart goes to the first step.
+func (t *Lecture) restart() {
+	for t.play.At() > 0 {
+		if _, err := t.play.Back(); err != nil {
+			t.try(err)
+			return
+		}
+	}
+	t.begun()
+}
+
+// begun: another step stands on the screen.
+func (t *Lecture) begun() {
+	if !t.play.IsLive() {
+		t.hand = nil
+		t.held, t.drag = held{}, drag{}
+	}
+	t.water, t.ball = t.water*one(t.shows(lesson.Water)), t.ball*int(one(t.shows(lesson.Ball)))
+}
+
+func one(on bool) float64 {
+	if on {
+		return 1
+	}
+	return 0
+}
+
+// goLive hands the instrument to the presenter, or takes it back.
+func (t *Lecture) goLive() {
+	if t.play.IsLive() {
+		t.act(idReturn)
+		return
+	}
+	t.hurry()
+	t.play.Live()
+	t.hand = &Bench{ses: t.play.Session(), step: Normal, focus: idInstrument, stage: t.stage, insets: t.insets}
+	t.hand.set = t.handSettings()
+	t.hand.field = t.play.Session().Options().Field
+	t.hand.obs = t.play.Session().World().Observe()
+}
+
+// handSettings let the ring be turned where there is a declination.
+func (t *Lecture) handSettings() Settings {
+	s := t.set
+	s.Declination = DeclinationNone
+	if t.play.Lesson().Declination != 0 {
+		s.Declination = DeclinationYours
+	}
+	return s
+}
+
+func (t *Lecture) openPanel(p panel) {
+	if t.panel == p {
+		t.panel, t.focus = noPanel, idNone
+		return
+	}
+	t.panel, t.page, t.focus, t.keyed = p, 0, idClosePanel, true
+}
+
+// aim switches the pointer or the magnifier; it begins in the middle of the
+// instrument, or where the mouse is.
+func (t *Lecture) aim(on *bool) {
+	*on = !*on
+	if !*on || t.idle < hideAfter && contains(draw.Rect{W: t.screen.w, H: t.screen.h}, t.spot.X, t.spot.Y) && t.spot != (draw.Point{}) {
+		return
+	}
+	t.spot = t.places()[0]
+}
+
+// places are what may be worth a closer look: the instrument or the middle of
+// the slab, and the magnifiers.
+func (t *Lecture) places() []draw.Point {
+	s := t.screen.lay.Scene
+	first := draw.Point{X: s.X + s.W/2, Y: s.Y + s.H/2}
+	if t.shows(lesson.Instrument) {
+		if b := t.stage.InstrumentBounds(); b.W > 0 && !t.magnify {
+			first = draw.Point{X: b.X + b.W/2, Y: b.Y + b.H/2}
+		}
+	}
+	out := []draw.Point{first}
+	for _, c := range []circle{t.screen.lay.Round, t.screen.lay.Dial} {
+		if c.R > 0 {
+			out = append(out, draw.Point{X: c.X, Y: c.Y})
+		}
+	}
+	return out
+}
+
+// nextSpot goes on to the next of the places, for those who cannot point.
+func (t *Lecture) nextSpot() {
+	all := t.places()
+	for i, p := range all {
+		if p == t.spot {
+			t.spot = all[(i+1)%len(all)]
+			return
+		}
+	}
+	t.spot = all[len(all)-1]
+}
+
+func (t *Lecture) repeatHeld(ticks int) {
+	if t.held.id == 0 {
+		return
+	}
+	t.held.ticks += ticks
+	for t.held.ticks >= holdDelay+holdEvery {
+		t.held.ticks -= holdEvery
+		t.act(t.held.id)
+	}
+}
+
+// point handles the mouse or a finger.
+func (t *Lecture) point(p input.Pointer) {
+	t.idle = 0
+	switch p.Kind {
+	case input.PointerMove:
+		t.pointed(p)
+	case input.PointerDown:
+		t.pointed(p)
+		t.pushed(p)
+	case input.PointerUp:
+		t.held, t.drag = held{}, drag{}
+	case input.PointerWheel:
+		if t.play.IsLive() && t.hand != nil {
+			t.hand.view.close = p.Wheel > 0
+		}
+	}
+}
+
+func (t *Lecture) pointed(p input.Pointer) {
+	t.spot = draw.Point{X: p.X, Y: p.Y}
+	if !t.drag.on || t.hand == nil {
+		return
+	}
+	k := dragRate / orient.Angle(t.screen.lay.Unit)
+	dx, dy := orient.Angle(p.X-t.drag.x)*k, orient.Angle(p.Y-t.drag.y)*k
+	t.drag.x, t.drag.y = p.X, p.Y
+	t.work(func() {
+		t.hand.handle(idSwingMore, -dx)
+		t.hand.handle(t.hand.upwards(true), -dy)
+	})
+}
+
+func (t *Lecture) pushed(p input.Pointer) {
+	t.notice, t.keyed = "", false
+	if t.blank {
+		t.blank = false
+		return
+	}
+	if n := hitIn(&t.screen.tree, p.X, p.Y, p.Touch, t.screen.lay.Unit); n != nil {
+		t.focus, t.held = n.ID, held{}
+		if isStepper(n.ID) {
+			t.held.id = n.ID
+		}
+		t.act(n.ID)
+		t.look(false)
+		return
+	}
+	t.focus = idNone
+	if t.play.IsLive() && t.panel == noPanel && contains(t.stage.InstrumentBounds(), p.X, p.Y) {
+		t.drag = drag{on: true, instrument: true, x: p.X, y: p.Y}
+	}
+}
+
+// feel takes in what the bubble shows of the tilt of the edge.
+func (t *Lecture) feel() {
+	if t.obs.Seat == sim.OnEdge {
+		t.tilt = tiltShown(t.obs.Round)
+	}
+}

@@ -1,0 +1,463 @@
+package scenes
+
+import (
+	"fmt"
+	"math"
+	"strings"
+
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
+	"cuesta/scenes/inset"
+	"cuesta/scenes/lesson"
+	"cuesta/scenes/theme"
+	"cuesta/sim"
+)
+
+// lectureScreen is a lecture as it stands on the screen: layout, words and baked
+// text. It is made anew when its key changes.
+type lectureScreen struct {
+	w, h, scale float64
+	key         lectureKey
+	made        bool
+	lay         lectureLayout
+	tree        describe.Tree
+	zones       [zoneCount]zone
+}
+
+// lectureKey is all that words and controls depend on.
+type lectureKey struct {
+	w, h, scale  float64
+	set          Settings
+	at           int
+	line, answer string
+	notice       string
+	running      bool
+	live, open   bool
+	blank        bool
+	magnify      bool
+	pointer      bool
+	controls     bool
+	leaves       bool
+	panel        panel
+	page         int
+	focus        describe.ID
+	keyed        bool
+	step         Step
+	shown        [lesson.Things]bool
+	seat         sim.Seat
+	round, tube  inset.State
+	dial         inset.State
+	reading      int
+	wrote        string
+}
+
+func (s *lectureScreen) resize(in input.Frame) { s.w, s.h, s.scale = in.W, in.H, in.Scale }
+
+func (s *lectureScreen) keyOf(t *Lecture) lectureKey {
+	k := lectureKey{
+		w: s.w, h: s.h, scale: s.scale, set: t.set, at: t.play.At(), line: t.play.Line(), answer: t.play.Answer(),
+		notice: t.notice, running: t.play.Running(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
+		magnify: t.magnify, pointer: t.pointer, controls: t.controls(), leaves: t.leave != nil, panel: t.panel, page: t.page,
+		focus: t.focus, keyed: t.keyed, seat: t.obs.Seat,
+		round: inset.RoundState(t.obs.Round), tube: inset.TubeState(t.obs.Tube), dial: inset.DialState(t.obs.Dial),
+	}
+	if t.hand != nil {
+		k.step = t.hand.step
+	}
+	for x := range lesson.Things {
+		k.shown[x] = t.shows(x)
+	}
+	if k.shown[lesson.Reading] {
+		k.reading = t.reading()
+	}
+	if w, ok := t.play.Written(); ok && k.shown[lesson.Student] {
+		k.wrote = w.Text
+	}
+	return k
+}
+
+// reading is the number that the scale shows.
+func (t *Lecture) reading() int {
+	if t.obs.Seat == sim.OnSide {
+		return t.obs.Arc.Degree()
+	}
+	return t.obs.Dial.Degree()
+}
+
+// controls says whether the row of controls is drawn: while the pointer moves,
+// once the keyboard has gone to it, in live play, and where a mark goes over the
+// controls.
+func (t *Lecture) controls() bool {
+	return t.idle < hideAfter || t.keyed || t.set.Scan != ScanOff || t.screen.h >= t.screen.w
+}
+
+// build makes layout, controls and description for the state of the lecture.
+func (s *lectureScreen) build(t *Lecture) {
+	k := s.keyOf(t)
+	if s.made && k == s.key {
+		return
+	}
+	s.key, s.made = k, true
+	m := lectureMaker{t: t, s: s, sketch: sketch{th: theme.Of(t.set.Theme), zones: &s.zones}}
+	m.make()
+}
+
+// lectureMaker lays the words and controls of a lecture out.
+type lectureMaker struct {
+	sketch
+	t    *Lecture
+	s    *lectureScreen
+	rows [][]stripItem
+	card []widget // what the student wrote, from its own upper left corner
+	line []string
+	ans  []string
+}
+
+func (m *lectureMaker) make() {
+	m.measure()
+	m.clear()
+	switch {
+	case m.lay.TooTiny:
+		m.tiny()
+	case m.t.panel != noPanel:
+		m.panel()
+		m.bar()
+	default:
+		m.title()
+		m.counter()
+		m.bar()
+		m.column()
+		m.strip()
+	}
+	m.describe()
+	m.bakeAll(m.marked())
+}
+
+// marked is the control that shows the focus.
+func (m *lectureMaker) marked() describe.ID {
+	if m.t.keyed {
+		return m.t.focus
+	}
+	return idNone
+}
+
+// typeSize is a size at 1920×1080 in device pixels, larger where large text is
+// asked for.
+func (m *lectureMaker) typeSize(x float64) float64 {
+	return x * m.s.lay.Type * m.t.set.Text.Factor()
+}
+
+// measure lays out, with the room that words and controls need.
+func (m *lectureMaker) measure() {
+	t := m.t
+	f := lectureFrame{
+		W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: t.set.Text.Factor(),
+		Levels: t.shows(lesson.Levels), Scaled: t.shows(lesson.Scale), Reading: t.shows(lesson.Reading),
+		Curve: t.shows(lesson.Curve),
+	}
+	m.set(f)
+	if m.lay.TooTiny {
+		return
+	}
+	f.Rows = m.mostRows()
+	w, wrote := t.play.Written()
+	if wrote && t.shows(lesson.Student) {
+		f.Card = 1
+		m.set(f)
+		f.Card = m.fitCard(w)
+	}
+	m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
+	if m.lay.Phone {
+		f.Strip = m.rowsTall()
+	}
+	m.set(f)
+	if !m.lay.Phone {
+		m.rows = m.wrap(m.items(), m.lay.Scene.W-2*m.s.lay.Margin-40*m.lay.Unit)
+	}
+	m.line = m.wrapped(draw.Regular, t.play.Line())
+	m.ans = m.wrapped(draw.Bold, t.play.Answer())
+}
+
+func (m *lectureMaker) set(f lectureFrame) {
+	m.s.lay = layOutLecture(f)
+	m.lay = m.s.lay.layout
+}
+
+func (m *lectureMaker) wrapped(font draw.Font, s string) []string {
+	if s == "" {
+		return nil
+	}
+	return draw.Wrap(font, m.typeSize(lectureLine), m.lay.Bar.W-2*m.s.lay.Margin, s)
+}
+
+// mostRows is the number of rows of the longest line of the lesson, so that the
+// picture above the line keeps its place.
+func (m *lectureMaker) mostRows() int {
+	n := 2
+	for _, s := range m.t.play.Lesson().Steps {
+		n = max(n, len(m.wrapped(draw.Regular, s.Say)), len(m.wrapped(draw.Regular, s.Ask)))
+	}
+	return min(n, 4)
+}
+
+func (m *lectureMaker) tiny() {
+	size := 15 * max(m.s.scale, 1)
+	const s = "This window is too small for a lecture. Make it larger; nothing is lost."
+	z := &m.s.zones[barZone]
+	z.rect, z.ground = draw.Rect{W: m.s.w, H: m.s.h}, barGround
+	m.add(barZone, widget{id: idLectureLine, role: describe.Status, name: s, look: plain, size: size, leading: 1.3 * size,
+		text: joinLines(draw.Wrap(draw.Regular, size, max(20, m.s.w-20), s)), rect: draw.Rect{X: 10, Y: 10, W: m.s.w - 20, H: m.s.h - 20}})
+}
+
+// over is the ground of words that lie over the picture.
+func (m *lectureMaker) over() ground {
+	if m.t.magnify || m.t.eye.to.Close > 0 {
+		return plateGround
+	}
+	return noGround
+}
+
+// title is the name of the lesson, and a notice below it.
+func (m *lectureMaker) title() {
+	r := m.lay.Scene
+	size, mar := m.typeSize(lectureTitle), m.s.lay.Margin
+	name := m.t.play.Lesson().Title
+	wide := r.W - 2*mar - 5*m.typeSize(lectureType)
+	lines := draw.Wrap(draw.Bold, size, max(wide, 4*size), name)
+	y := mar * .8
+	w := widget{id: idLectureTitle, role: describe.Heading, name: name, text: joinLines(lines), look: plain, size: size, bold: true, leading: 1.25 * size}
+	w.rect = draw.Rect{X: mar, Y: y, H: 1.25 * size * float64(len(lines))}
+	w.rect.W = m.width(w)
+	m.add(titleZone, w)
+	right, bottom := w.rect.X+w.rect.W, y+w.rect.H
+	if m.t.notice != "" {
+		size = m.typeSize(lectureType)
+		n := widget{id: idNotice, role: describe.Status, name: m.t.notice, look: plain, size: size, leading: 1.25 * size}
+		rows := draw.Wrap(draw.Regular, size, max(wide, 4*size), m.t.notice)
+		n.text = joinLines(rows)
+		n.rect = draw.Rect{X: mar, Y: bottom + .2*size, H: 1.25 * size * float64(len(rows))}
+		n.rect.W = m.width(n)
+		m.add(titleZone, n)
+		right, bottom = max(right, n.rect.X+n.rect.W), n.rect.Y+n.rect.H
+	}
+	z := &m.s.zones[titleZone]
+	z.ground, z.rect = m.over(), snap(draw.Rect{X: mar / 2, Y: mar * .4, W: right - mar/2 + mar/2, H: bottom})
+	if m.lay.Phone {
+		z.ground = tableTop
+		z.rect = snap(draw.Rect{W: m.s.w, H: max(m.lay.Title.H, bottom+4*m.lay.Unit)})
+	}
+}
+
+// counter says quietly which step this is.
+func (m *lectureMaker) counter() {
+	r, mar, size := m.lay.Scene, m.s.lay.Margin, m.typeSize(lectureType)
+	p := m.t.play
+	text := fmt.Sprintf("%d of %d", p.At()+1, p.Len())
+	if p.IsLive() {
+		text = "live, " + text
+	}
+	w := widget{id: idLectureStep, role: describe.Label, name: fmt.Sprintf("Step %d of %d", p.At()+1, p.Len()), text: text, look: plain, soft: true, size: size, leading: 1.25 * size}
+	w.rect = draw.Rect{H: 1.25 * size}
+	w.rect.W = m.width(w)
+	w.rect.X, w.rect.Y = r.X+r.W-mar-w.rect.W, mar*.8+.15*size
+	if p.IsLive() {
+		w.value = "live play"
+	}
+	m.add(menuZone, w)
+	z := &m.s.zones[menuZone]
+	z.ground, z.rect = m.over(), snap(draw.Rect{X: w.rect.X - mar/2, Y: mar * .4, W: w.rect.W + mar, H: w.rect.H + .8*mar})
+	if m.lay.Phone {
+		z.ground = tableTop
+	}
+}
+
+// bar is the one line, and the answer below it.
+func (m *lectureMaker) bar() {
+	size := m.typeSize(lectureLine)
+	lead := lectureLead * size
+	rows := float64(len(m.line) + len(m.ans))
+	r := m.lay.Bar
+	if need := math.Ceil(rows*lead + 18*m.s.lay.Type); need > r.H {
+		r.Y, r.H = r.Y+r.H-need, need
+	}
+	z := &m.s.zones[barZone]
+	z.rect, z.ground = r, tableGround
+	y := r.Y + (r.H-rows*lead)/2
+	p := m.t.play
+	w := widget{id: idLectureLine, role: describe.Status, name: p.Line(), text: joinLines(m.line), look: plain, size: size, leading: lead,
+		rect: draw.Rect{X: m.s.lay.Margin, Y: y, W: r.W - 2*m.s.lay.Margin, H: lead * float64(len(m.line))}}
+	if w.name != "" {
+		m.add(barZone, w)
+	}
+	if p.Answer() != "" {
+		y += w.rect.H
+		m.add(barZone, widget{id: idLectureAnswer, role: describe.Status, name: p.Answer(), text: joinLines(m.ans), look: plain, bold: true, size: size, leading: lead,
+			rect: draw.Rect{X: w.rect.X, Y: y, W: w.rect.W, H: lead * float64(len(m.ans))}})
+	}
+}
+
+// column holds the captions and what the student wrote.
+func (m *lectureMaker) column() {
+	c := m.lay.Column
+	if c.W == 0 {
+		return
+	}
+	z := &m.s.zones[columnZone]
+	z.rect, z.ground = snap(c), panelGround
+	for _, w := range m.card {
+		w.rect.X += m.s.lay.Card.X
+		w.rect.Y += m.s.lay.Card.Y
+		m.add(columnZone, w)
+	}
+	first, second := m.captions()
+	m.caption(m.lay.Round, first, "")
+	figure := ""
+	if m.t.shows(lesson.Reading) {
+		figure = fmt.Sprintf("%03d°", m.t.reading())
+		if m.t.obs.Seat == sim.OnSide {
+			figure = fmt.Sprintf("%d°", m.t.reading())
+		}
+	}
+	m.caption(m.lay.Dial, second, figure)
+	if r := m.s.lay.Curve; r.W > 0 {
+		m.add(columnZone, widget{id: idLectureCurve, role: describe.Label, name: "Strike error against dip", look: hidden, rect: r})
+	}
+}
+
+// captions are the names of the magnifiers and what they show in words.
+func (m *lectureMaker) captions() (first, second widget) {
+	o := m.t.obs
+	first = widget{id: idLectureLevel, text: "Round level", value: inset.RoundState(o.Round).Words()}
+	second = widget{id: idLectureScale, text: "Dial, north end", value: inset.DialState(o.Dial).Words()}
+	if o.Seat == sim.OnSide {
+		first.text, first.value = "Tube level", inset.TubeState(o.Tube).Words()
+		second.text, second.value = "Arc, outer scale", "in degrees"
+	}
+	return first, second
+}
+
+// caption stands under a magnifier; the figure, once it is shown, under that.
+func (m *lectureMaker) caption(c circle, w widget, figure string) {
+	if c.R == 0 {
+		return
+	}
+	size := m.typeSize(lectureType)
+	w.role, w.name, w.look, w.bold, w.size, w.leading, w.align = describe.Label, w.text, plain, true, size, 1.25*size, draw.AlignCentre
+	w.rect = draw.Rect{X: c.X - 1.3*c.R, Y: c.Y + c.R + 10*m.s.lay.Type, W: 2.6 * c.R, H: 1.25 * size}
+	if in := m.lay.Inner; !m.lay.Phone {
+		w.rect.X, w.rect.W = in.X, in.W
+	}
+	if figure != "" {
+		w.value = figure
+	}
+	m.add(columnZone, w)
+	if figure != "" {
+		big := m.typeSize(lectureReading)
+		m.add(columnZone, widget{text: figure, look: plain, bold: true, size: big, leading: 1.2 * big, align: draw.AlignCentre,
+			rect: draw.Rect{X: w.rect.X, Y: w.rect.Y + w.rect.H, W: w.rect.W, H: 1.2 * big}})
+	}
+}
+
+// fitCard lays out what the student wrote and returns its height. Where all the
+// judge says would leave no room for the scale, advice is left to the presenter.
+func (m *lectureMaker) fitCard(w lesson.Written) float64 {
+	h := m.layCard(w, strings.Join(w.Reasons, " "))
+	if h > .62*m.lay.Inner.H {
+		var short []string
+		for _, r := range w.Reasons {
+			short = append(short, firstSentence(r))
+		}
+		h = m.layCard(w, strings.Join(short, " "))
+	}
+	return h
+}
+
+func firstSentence(s string) string {
+	if i := strings.Index(s, ". "); i >= 0 {
+		return s[:i+1]
+	}
+	return s
+}
+
+func (m *lectureMaker) layCard(w lesson.Written, reasons string) float64 {
+	m.card = m.card[:0]
+	wide, y := m.lay.Inner.W, 0.0
+	put := func(s string, size float64, bold, soft bool) {
+		if s == "" {
+			return
+		}
+		size = m.typeSize(size)
+		font := draw.Regular
+		if bold {
+			font = draw.Bold
+		}
+		lines := draw.Wrap(font, size, wide, s)
+		h := 1.25 * size * float64(len(lines))
+		m.card = append(m.card, widget{text: joinLines(lines), look: plain, bold: bold, soft: soft, size: size, leading: 1.25 * size,
+			rect: draw.Rect{Y: y, W: wide, H: h}})
+		y += h + .3*m.typeSize(lectureType)
+	}
+	put("The student wrote", lectureType, false, true)
+	put(w.Text, lectureAnswer, true, false)
+	put(w.Outcome, lectureType, true, false)
+	put(reasons, lectureType, false, false)
+	all := &m.card[0]
+	all.id, all.role = idLectureWrote, describe.Status
+	all.name = "The student wrote " + w.Text + "."
+	all.value = strings.TrimSpace(w.Outcome + " " + strings.Join(w.Reasons, " "))
+	return y
+}
+
+// describe gathers what is on the screen in reading order.
+func (m *lectureMaker) describe() {
+	t, root := &m.s.tree, describe.Node{Role: describe.Group, Name: "Lecture", Bounds: describe.Rect{W: m.s.w, H: m.s.h}}
+	switch {
+	case m.t.blank:
+		root.Children = []describe.Node{{
+			ID: idBlank, Role: describe.Toggle, Name: "Blank screen", On: true, Focusable: true, Bounds: root.Bounds,
+			Keys: m.t.set.keysFor(0),
+		}}
+		root.Children[0].Keys = "any key"
+	default:
+		for _, z := range []zoneName{sheetZone, titleZone, menuZone, barZone, columnZone, stripZone} {
+			if z == columnZone && m.t.panel == noPanel && !m.lay.TooTiny {
+				root.Children = append(root.Children, m.seen())
+			}
+			for _, w := range m.s.zones[z].widgets {
+				if w.id != 0 || w.focus {
+					root.Children = append(root.Children, w.node())
+				}
+			}
+		}
+	}
+	t.Root = root
+	if n := t.Find(m.t.focus); n == nil || !n.Focusable || n.Disabled {
+		m.t.focus = idNone
+		if m.t.keyed {
+			m.t.focus = m.first()
+		}
+		m.s.key.focus = m.t.focus
+	}
+	t.Focus = m.t.focus
+	if m.t.blank {
+		t.Focus = idBlank
+	}
+}
+
+func (m *lectureMaker) first() describe.ID {
+	if o := m.s.tree.Order(); len(o) > 0 {
+		return o[0].ID
+	}
+	return idNone
+}
+
+// seen is what is on the table, in words that the description fills in.
+func (m *lectureMaker) seen() describe.Node {
+	r := m.lay.Scene
+	n := describe.Node{ID: idInstrument, Role: describe.Image, Name: "On the screen", Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H}}
+	if m.t.play.IsLive() {
+		n.Name, n.Focusable, n.Keys = "Instrument on the slab", true, "arrows"
+	}
+	return n
+}
