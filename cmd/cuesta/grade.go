@@ -22,6 +22,7 @@ type grader struct {
 	env
 	roster    string
 	blueprint string
+	stations  string
 	key       string
 	out       string
 	report    string
@@ -42,10 +43,13 @@ func gradeCommand(e env) *cobra.Command {
 			"a report on the class as a page and as PDF.\n\n" +
 			"--blueprint marks once more by another blueprint: its tolerances, points, costs\n" +
 			"of hints and pass mark. What was asked stays as it was dealt.\n\n" +
+			"--stations marks what cuesta lab left: no submission says how the slabs lie. What\n" +
+			"a student left at several machines, in several folders, is put together first.\n\n" +
 			"A file that cannot be read is named with the reason and the others are marked;\n" +
 			"the exit status is then 1.",
 		Example: "  cuesta grade submissions/\n" +
 			"  cuesta grade --roster roster.csv --out grades.csv --report report submissions/\n" +
+			"  cuesta grade --stations stations.toml --report report tablet-1/ tablet-2/\n" +
 			"  cuesta grade --blueprint kinder.toml --out regraded.csv submissions/",
 		Args: someSubmissions,
 		RunE: func(_ *cobra.Command, files []string) error { return g.run(files) },
@@ -53,6 +57,7 @@ func gradeCommand(e env) *cobra.Command {
 	f := cmd.Flags()
 	f.StringVar(&g.roster, "roster", "", "the class (CSV), to list who is missing or a stranger")
 	f.StringVar(&g.blueprint, "blueprint", "", "mark by this blueprint (TOML) instead of that of the forms")
+	f.StringVar(&g.stations, "stations", "", "mark a lab by this file of stations (TOML), which holds the true values")
 	f.StringVar(&g.key, "key", "", "the key that cuesta deal left (key.json), to find forms that were changed")
 	f.StringVar(&g.out, "out", "", "write the grades (CSV) to this file")
 	f.StringVar(&g.report, "report", "", "write grades, feedback and class report to this folder")
@@ -79,13 +84,12 @@ func (g *grader) run(files []string) error {
 			return err
 		}
 	}
-	var changed *form.Blueprint
-	if g.blueprint != "" {
-		b, err := readFile(g.env, g.blueprint, form.ReadBlueprint)
-		if err != nil {
-			return err
-		}
-		changed = &b
+	changed, err := g.changed()
+	if err != nil {
+		return err
+	}
+	if g.stations != "" {
+		sources = gathered(sources)
 	}
 	class := grade.NewClass(roster)
 	if g.key != "" {
@@ -101,6 +105,24 @@ func (g *grader) run(files []string) error {
 		}
 	}
 	return g.grade(sources, class, changed)
+}
+
+// changed is the blueprint to mark by, where it is not that of the forms.
+func (g *grader) changed() (*form.Blueprint, error) {
+	path, read := g.blueprint, form.ReadBlueprint
+	switch {
+	case g.blueprint != "" && g.stations != "":
+		return nil, misreadf("read --blueprint and --stations; a lab is marked by its file of stations, a quiz by a blueprint: write one of them")
+	case g.stations != "":
+		path, read = g.stations, form.ReadStations
+	case path == "":
+		return nil, nil
+	}
+	b, err := readFile(g.env, path, read)
+	if err == nil && g.stations != "" && !b.Keyed() {
+		err = misreadf("--stations %s: this file does not say how the stations lie; name the one that does", path)
+	}
+	return &b, err
 }
 
 // submissions are the files named, and those in the folders named by their

@@ -179,7 +179,7 @@ func killOnce(t *testing.T, program string, f form.Form, text []byte, seed uint6
 		t.Error(err)
 		return 0
 	}
-	out := outputUntilKilled(t, program, path, strings.Join(s.lines, "\n")+"\n", time.Duration(r.IntN(40_000))*time.Microsecond)
+	out := outputUntilKilled(t, exec.Command(program, "take", path), strings.Join(s.lines, "\n")+"\n", time.Duration(r.IntN(40_000))*time.Microsecond)
 	n := s.confirmed(out)
 	if _, err := os.Stat(filepath.Join(dir, "tf1"+sitting.Ending)); err != nil {
 		if n > 0 {
@@ -203,8 +203,7 @@ func killOnce(t *testing.T, program string, f form.Form, text []byte, seed uint6
 
 // outputUntilKilled runs the program, kills it a while after its first word,
 // and gives all it wrote.
-func outputUntilKilled(t *testing.T, program, path, lines string, after time.Duration) []byte {
-	c := exec.Command(program, "take", path)
+func outputUntilKilled(t *testing.T, c *exec.Cmd, lines string, after time.Duration) []byte {
 	in, err1 := c.StdinPipe()
 	out, err2 := c.StdoutPipe()
 	if err1 != nil || err2 != nil || c.Start() != nil {

@@ -113,6 +113,7 @@ func commands(e env) []*cobra.Command {
 		takeCommand(e),
 		printCommand(e),
 		exportCommand(e),
+		labCommand(e),
 	}
 }
 

@@ -40,7 +40,7 @@ var ErrDealt = errors.New("the form cannot be dealt again")
 
 // ErrUnkeyed says that a submission is of a lab, and how its stations lie is
 // not known: it stands in the instructor's file of stations alone.
-var ErrUnkeyed = errors.New("how the stations lie stands in no submission")
+var ErrUnkeyed = errors.New("how the stations of this lab lie stands in no submission: mark it with the file of stations that holds the true values")
 
 // ErrChanged says that a changed blueprint asks other questions.
 var ErrChanged = errors.New("the changed blueprint does not fit")
