@@ -43,7 +43,7 @@ type curveKey struct {
 func (k curveKey) plot() draw.Rect {
 	left, foot := 2.4*k.size, 1.5*k.size
 	words := 2.6 * k.size
-	top := 1.5 * k.size
+	top := 1.75 * k.size
 	r := k.rect
 	return draw.Rect{X: r.X + left, Y: r.Y + top, W: r.W - left - 1.2*k.size, H: r.H - top - foot - words}
 }
@@ -150,6 +150,6 @@ func (c *curvePicture) bakeAxes(k curveKey, h int) {
 	}
 	line(base.at(0, 0), base.at(orient.Right, 0), 2*rule, k.th.Ink)
 	line(base.at(0, 0), base.at(0, mostError), 2*rule, k.th.Ink)
-	word("Strike off by", 0, 1.0*k.size, draw.AlignLeft)
+	word("Strike off by", 0, .95*k.size, draw.AlignLeft)
 	c.axes = draw.Texture{W: int(k.rect.W), H: h, List: l, Version: c.axes.Version + 1}
 }

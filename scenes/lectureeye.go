@@ -42,6 +42,9 @@ func (t *Lecture) wanted() stage.Camera {
 			view = lesson.ViewClose
 		}
 	}
+	if t.play.Running() && t.play.Step().Mistake != "" && view != lesson.ViewAbove {
+		view = lesson.ViewAsItIs // it follows the student
+	}
 	if !t.shows(lesson.Instrument) {
 		pose = sim.Pose{Frame: sim.Frame{Out: orient.Up}}
 	}

@@ -112,7 +112,7 @@ func (l *lectureLayout) stack(f lectureFrame, k float64) {
 	in := l.Inner
 	curve := 0.0
 	if f.Curve {
-		curve = .78*in.W + 2.6*lectureType*f.Text*l.Type
+		curve = .68*in.W + 2.6*lectureType*f.Text*l.Type
 	}
 	cap1, cap2 := l.captionTall(false, f.Text), l.captionTall(f.Reading, f.Text)
 	gap := 24 * k
@@ -152,12 +152,15 @@ func (l *lectureLayout) stack(f lectureFrame, k float64) {
 
 // magnifiers are the diameters of level and scale that fit in a height.
 func (l *lectureLayout) magnifiers(f lectureFrame, room, cap1, cap2, k float64) (d1, d2 float64) {
-	const share = lectureRound / lectureDial
+	share := lectureRound / lectureDial
+	if f.Curve {
+		share = .5
+	}
 	least := lectureLeast * l.Type
 	switch {
 	case f.Levels && f.Scaled:
 		d2 = min(lectureDial*k, (room-cap1-cap2)/(1+share))
-		if d2 >= least || f.Card == 0 && f.H > 0 && d2 >= .8*least {
+		if d2 >= least {
 			return floor4(share * d2), floor4(d2)
 		}
 		return 0, floor4(min(lectureDial*k, room-cap2))

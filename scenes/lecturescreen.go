@@ -165,7 +165,7 @@ func (m *lectureMaker) measure() {
 	if wrote && t.shows(lesson.Student) {
 		f.Card = 1
 		m.set(f)
-		f.Card = m.fitCard(w)
+		f.Card = m.fitCard(w, f)
 	}
 	m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
 	if m.lay.Phone {
@@ -360,17 +360,23 @@ func (m *lectureMaker) caption(c circle, w widget, figure string) {
 }
 
 // fitCard lays out what the student wrote and returns its height. Where all the
-// judge says would leave no room for the scale, advice is left to the presenter.
-func (m *lectureMaker) fitCard(w lesson.Written) float64 {
-	h := m.layCard(w, strings.Join(w.Reasons, " "))
-	if h > .62*m.lay.Inner.H {
-		var short []string
-		for _, r := range w.Reasons {
-			short = append(short, firstSentence(r))
-		}
-		h = m.layCard(w, strings.Join(short, " "))
+// judge says would leave no room for both magnifiers, advice is left to the
+// presenter.
+func (m *lectureMaker) fitCard(w lesson.Written, f lectureFrame) float64 {
+	f.Card = m.layCard(w, strings.Join(w.Reasons, " "))
+	if m.set(f); m.allMagnified(f) {
+		return f.Card
 	}
-	return h
+	var short []string
+	for _, r := range w.Reasons {
+		short = append(short, firstSentence(r))
+	}
+	return m.layCard(w, strings.Join(short, " "))
+}
+
+// allMagnified says that both magnifiers have found room.
+func (m *lectureMaker) allMagnified(f lectureFrame) bool {
+	return (!f.Levels || m.lay.Round.R > 0) && (!f.Scaled || m.lay.Dial.R > 0)
 }
 
 func firstSentence(s string) string {

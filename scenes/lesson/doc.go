@@ -27,7 +27,9 @@
 //	         What is left out is 0, the seat "edge".
 //	mistake  the name of a mistake: the simulated student makes it now, and
 //	         writes down what comes of it; "careful" is one who makes none. The
-//	         same name at another step is another measurement
+//	         same name at another step is another measurement. With view = "strike"
+//	         or "close" the instrument is put back at the end as it stood when the
+//	         dial was read; otherwise it stays as it was when the arc was read
 //	do       lines of the spoken bench, a second each: ["swing 5", "tap"]
 //	needle   seconds in which needle and bubbles run on, 0 to 60
 //	wait     seconds after which the next step follows by itself, 0 to 600;

@@ -76,6 +76,9 @@ func (p *Player) begin(i int) error {
 		}
 		p.now.student = nil
 	}
+	if s.View == ViewAsItIs {
+		s.View = p.now.view
+	}
 	script, err := rehearse(p.ses.Recording(), s, p.lesson.Seed+uint64(i))
 	if err != nil {
 		return fmt.Errorf("step %d: %w", i+1, err)

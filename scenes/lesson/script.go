@@ -66,11 +66,28 @@ func (h *rehearsal) step(s Step, seed uint64) {
 		}
 		_, h.err = l.Measure(h.rec, orient.AzimuthDip, seed)
 		h.rec.Advance(moving)
+		if s.View == ViewStrike || s.View == ViewClose {
+			h.asRead()
+		}
 	}
 	for _, text := range s.Do {
 		h.line(text)
 	}
 	h.rec.Advance(int(math.Round(s.Needle * sim.TicksPerSecond)))
+}
+
+// asRead puts the instrument back on its edge, as it stood when the dial was
+// read, for a class that is to see what was wrong there.
+func (h *rehearsal) asRead() {
+	r, ok := h.rec.World().Reading(sim.OnEdge)
+	if !ok {
+		return
+	}
+	h.do(sim.Command{Kind: sim.Place, Seat: sim.OnEdge})
+	h.turn(sim.Swing, (r.Swing - h.rec.World().Pose().Swing).Wrapped())
+	f := h.rec.World().Pose().Frame
+	h.turn(sim.Roll, (r.Across - orient.Atan2(-f.Right.Z, f.Out.Z)).Wrapped())
+	h.rec.Advance(moving)
 }
 
 func (h *rehearsal) do(c sim.Command) {
