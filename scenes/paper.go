@@ -254,6 +254,17 @@ func (p *Paper) record() {
 	p.focus = idForward
 }
 
+// handIn hands the form in from the overview of all questions; from elsewhere
+// it goes there first, so that no slip of a finger closes a form.
+func (p *Paper) handIn() {
+	if p.review {
+		p.finish()
+		return
+	}
+	p.review, p.focus = true, idFinish
+	p.said = "Look through the answers; Hand in, pressed once more, hands them in."
+}
+
 func (p *Paper) finish() {
 	where, err := p.sit.Finish()
 	if err != nil {
@@ -282,7 +293,7 @@ func (p *Paper) act(id describe.ID) {
 	case idUndo:
 		p.undo()
 	case idFinish:
-		p.finish()
+		p.handIn()
 	case idNotebook:
 		p.focus = id
 	case idKeypad:
@@ -296,7 +307,7 @@ func (p *Paper) act(id describe.ID) {
 			p.padKey(int(id - idPadKey))
 			return
 		}
-		if id >= idChoice && id < idChoice+40 {
+		if id >= idChoice && id < idChoice+mostChoices {
 			p.pick(int(id - idChoice))
 		} else if id >= idQuestion {
 			p.goTo(int(id - idQuestion))
@@ -329,6 +340,9 @@ func (p *Paper) undo() {
 	p.note.set(p.sit.Given(p.at))
 	p.said = "Taken back."
 }
+
+// mostChoices bounds the choices of a question.
+const mostChoices = 40
 
 // pick writes the letter of a choice and keeps it.
 func (p *Paper) pick(i int) {

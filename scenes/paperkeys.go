@@ -7,35 +7,66 @@ import (
 	"cuesta/quiz/item"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
 )
 
 func (p *Paper) press(k input.Press) {
+	if a, ok := p.set.Keys.At(keymap.InForm, keymap.Of(k)); ok && k.Rune == 0 && p.run(a) {
+		return
+	}
 	switch {
 	case k.Rune != 0 && k.Mods&(input.Ctrl|input.Alt) != 0:
 		if unicode.ToLower(k.Rune) == 'z' {
 			p.control()
 		}
 	case k.Rune != 0:
-		p.typed(k.Rune)
+		p.pressRune(k)
 	case k.Key == input.Tab:
 		p.moveFocus(k.Mods&input.Shift != 0)
-	case k.Key == input.PageDown:
-		p.forward()
-	case k.Key == input.PageUp:
-		p.goTo(p.at - 1)
 	case k.Key == input.Escape:
-		p.review = false
+		p.review, p.pad = false, false
 		p.focus = p.usualFocus()
 	case p.focus == idNotebook:
 		p.pressField(k)
 	case k.Key == input.Enter, k.Key == input.Space:
-		p.act(p.focus)
+		if !k.Repeat {
+			p.act(p.focus)
+		}
 	case k.Key == input.Right, k.Key == input.Down:
 		p.moveFocus(false)
 	case k.Key == input.Left, k.Key == input.Up:
 		p.moveFocus(true)
 	}
 }
+
+// run carries out an action of a form, and says whether it was one.
+func (p *Paper) run(a keymap.Action) bool {
+	switch a {
+	case keymap.NextItem:
+		p.forward()
+	case keymap.LastItem:
+		p.goTo(p.at - 1)
+	default:
+		return false
+	}
+	return true
+}
+
+// pressRune: signs go into the field from everywhere, unless they are to write
+// only; a letter that is a key of the form does what it says where nothing is
+// written.
+func (p *Paper) pressRune(k input.Press) {
+	if p.set.Quiet && p.focus != idNotebook && !p.onChoice() {
+		return
+	}
+	a, ok := p.set.Keys.At(keymap.InForm, keymap.Of(k))
+	if ok && p.focus != idNotebook && !p.onChoice() && p.run(a) {
+		return
+	}
+	p.typed(k.Rune)
+}
+
+func (p *Paper) onChoice() bool { return p.focus >= idChoice && p.focus < idChoice+mostChoices }
 
 // control takes back a change in the field, or else the last answer.
 func (p *Paper) control() {

@@ -10,6 +10,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/figure"
+	"cuesta/scenes/keymap"
 	"cuesta/scenes/theme"
 )
 
@@ -140,8 +141,8 @@ func (m *pageMaker) tooTiny() {
 func (m *pageMaker) items() []stripItem {
 	flag := widget{id: idFlag, role: describe.Toggle, name: "Flag this question, to come back to it", text: "Flag", on: m.p.sit.Flagged(m.p.at)}
 	out := []stripItem{
-		m.button(widget{id: idBackward, name: "Previous question", text: "Back", keys: "Page Up"}),
-		m.button(widget{id: idForward, name: "Next question", text: "Next", keys: "Page Down"}),
+		m.button(widget{id: idBackward, name: "Previous question", text: "Back", keys: m.p.set.keysFor(keymap.LastItem)}),
+		m.button(widget{id: idForward, name: "Next question", text: "Next", keys: m.p.set.keysFor(keymap.NextItem)}),
 		m.choice([]widget{flag}),
 		m.choice([]widget{{id: idOverview, role: describe.Toggle, name: "All questions", text: "Overview", on: m.p.review}}),
 	}
@@ -150,7 +151,7 @@ func (m *pageMaker) items() []stripItem {
 			m.button(widget{id: idFinish, name: "Hand the form in", text: "Hand in"}))
 	}
 	if m.p.leave != nil {
-		out = append(out, m.button(widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: "F10"}))
+		out = append(out, m.button(widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: m.p.set.keysFor(keymap.Menu)}))
 	}
 	return out
 }
