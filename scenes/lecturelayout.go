@@ -34,6 +34,7 @@ type lectureFrame struct {
 	Curve       bool
 	Card        float64 // height of the student's card
 	Strip       float64 // height of the controls, where they have a place of their own
+	Title       float64 // the same of the title
 }
 
 // lectureLayout is where everything of a lecture stands, in device pixels.
@@ -54,8 +55,8 @@ func layOutLecture(f lectureFrame) lectureLayout {
 	l.Phone = f.H >= f.W
 	l.TooTiny = f.W < 200*scale || f.H < 200*scale
 	if l.Phone {
-		k := max(f.W/390, scale*.6)
-		l.Unit, l.Type = k, .72*k
+		k := f.W / 390
+		l.Unit, l.Type = k, .56*k
 		l.Text = f.Text * l.Type * lectureType / noteSize
 		l.stacked(f)
 		return l
@@ -178,7 +179,7 @@ func (l *lectureLayout) stacked(f lectureFrame) {
 	u := l.Unit
 	m := math.Round(16 * u)
 	l.Margin = m
-	l.Title = draw.Rect{W: f.W, H: math.Ceil(1.7 * lectureTitle * f.Text * l.Type)}
+	l.Title = draw.Rect{W: f.W, H: f.Title}
 	bar := l.barTall(f)
 	l.Strip = draw.Rect{Y: f.H - f.Strip, W: f.W, H: f.Strip}
 	l.Bar = draw.Rect{Y: l.Strip.Y - bar, W: f.W, H: bar}
@@ -186,7 +187,7 @@ func (l *lectureLayout) stacked(f lectureFrame) {
 	below := 0.0
 	if f.column() {
 		below = f.Card + 2*m
-		if f.Levels || f.Scaled {
+		if (f.Levels || f.Scaled) && f.Card == 0 {
 			below += math.Min((f.W-3*m)/2, .24*f.H) + l.captionTall(f.Reading, f.Text) + m
 		}
 		if f.Curve {
@@ -194,7 +195,7 @@ func (l *lectureLayout) stacked(f lectureFrame) {
 		}
 	}
 	top := l.Title.H
-	l.Scene = draw.Rect{Y: top, W: f.W, H: math.Round(max(.2*f.H, l.Bar.Y-top-below))}
+	l.Scene = draw.Rect{Y: top, W: f.W, H: math.Round(max(.14*f.H, l.Bar.Y-top-below))}
 	if below == 0 {
 		return
 	}
@@ -204,7 +205,8 @@ func (l *lectureLayout) stacked(f lectureFrame) {
 	l.shelve(f, m)
 }
 
-// shelve puts the magnifiers side by side, and card and diagram below them.
+// shelve puts the magnifiers side by side, and the diagram below them. What the
+// student wrote takes their place.
 func (l *lectureLayout) shelve(f lectureFrame, m float64) {
 	in := l.Inner
 	y := in.Y
@@ -212,7 +214,7 @@ func (l *lectureLayout) shelve(f lectureFrame, m float64) {
 		l.Card = draw.Rect{X: in.X, Y: y, W: in.W, H: f.Card}
 		y += f.Card + m
 	}
-	if f.Levels || f.Scaled {
+	if (f.Levels || f.Scaled) && f.Card == 0 {
 		d := floor4(max(0, min((f.W-3*m)/2, .24*f.H, in.Y+in.H-y-l.captionTall(f.Reading, f.Text))))
 		r := d / 2
 		if d > 0 && f.Levels {

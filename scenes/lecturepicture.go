@@ -140,7 +140,7 @@ func (s *lectureScreen) column(t *Lecture, l *draw.List, th *theme.Theme) {
 	s.inset(t, l, th, scaleMagnifier, s.lay.Dial)
 	if r := s.lay.Curve; r.W > 0 && r.H > 0 {
 		dip := t.play.Session().Truth().Dip
-		size := lectureType * s.lay.Type * t.set.Text.Factor()
+		size := lectureType * s.lay.Type * s.text
 		t.curve.draw(l, curveKey{rect: r, th: th, size: size, u: s.lay.Unit / 1.5, words: curveWords(t.tilt, dip)}, t.tilt, dip)
 	}
 	s.mark(t, l, th, s.zones[columnZone].rect)
@@ -149,7 +149,7 @@ func (s *lectureScreen) column(t *Lecture, l *draw.List, th *theme.Theme) {
 func (t *Lecture) stageParams(th *theme.Theme) stage.Params {
 	s, ses := &t.screen, t.play.Session()
 	p := stage.Params{
-		Rect: s.lay.Scene, Unit: s.lay.Unit, TextScale: lectureType * s.lay.Type * t.set.Text.Factor() / (17 * s.lay.Unit),
+		Rect: s.lay.Scene, Unit: s.lay.Unit, TextScale: lectureType * s.lay.Type * s.text / (17 * s.lay.Unit),
 		Theme: th, Plane: ses.Truth(), Pose: t.turn.seen(), Off: t.turn.off(), Observation: t.turn.seenBy(t.obs),
 		Camera: t.eye.now, Reveal: t.overlays(), RockSeed: ses.Seed(), Bare: !t.shows(lesson.Instrument),
 		MuteNeedle: t.obs.Seat == sim.OnSide || t.shows(lesson.Strike),

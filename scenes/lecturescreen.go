@@ -21,6 +21,7 @@ type lectureScreen struct {
 	key         lectureKey
 	made        bool
 	lay         lectureLayout
+	text        float64 // factor of the type: as asked for, or what finds room
 	tree        describe.Tree
 	zones       [zoneCount]zone
 }
@@ -145,31 +146,42 @@ func (m *lectureMaker) marked() describe.ID {
 // typeSize is a size at 1920×1080 in device pixels, larger where large text is
 // asked for.
 func (m *lectureMaker) typeSize(x float64) float64 {
-	return x * m.s.lay.Type * m.t.set.Text.Factor()
+	return x * m.s.lay.Type * m.s.text
 }
 
-// measure lays out, with the room that words and controls need.
+// measure lays out in type as large as is asked for, or as finds room.
 func (m *lectureMaker) measure() {
+	asked := m.t.set.Text.Factor()
+	for _, k := range [...]float64{2, 1.75, 1.5, 1.25, 1} {
+		if m.s.text = k; k <= asked && m.fits() {
+			return
+		}
+	}
+}
+
+// fits lays out, with the room that words and controls need, and says whether it
+// was there.
+func (m *lectureMaker) fits() bool {
 	t := m.t
 	f := lectureFrame{
-		W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: t.set.Text.Factor(),
+		W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: m.s.text,
 		Levels: t.shows(lesson.Levels), Scaled: t.shows(lesson.Scale), Reading: t.shows(lesson.Reading),
 		Curve: t.shows(lesson.Curve),
 	}
 	m.set(f)
 	if m.lay.TooTiny {
-		return
+		return true
 	}
 	f.Rows = m.mostRows()
-	w, wrote := t.play.Written()
-	if wrote && t.shows(lesson.Student) {
+	if m.lay.Phone {
+		m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
+		f.Strip = m.rowsTall()
+		f.Title = m.titleTall()
+	}
+	if w, ok := t.play.Written(); ok && t.shows(lesson.Student) {
 		f.Card = 1
 		m.set(f)
 		f.Card = m.fitCard(w, f)
-	}
-	m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
-	if m.lay.Phone {
-		f.Strip = m.rowsTall()
 	}
 	m.set(f)
 	if !m.lay.Phone {
@@ -177,6 +189,18 @@ func (m *lectureMaker) measure() {
 	}
 	m.line = m.wrapped(draw.Regular, t.play.Line())
 	m.ans = m.wrapped(draw.Bold, t.play.Answer())
+	return m.roomy(f)
+}
+
+// roomy says that the words leave the picture a fair part of the screen, and
+// that the captions fit the column.
+func (m *lectureMaker) roomy(f lectureFrame) bool {
+	if m.lay.Phone {
+		return m.lay.Scene.H >= .14*m.s.h && m.lay.Scene.Y+m.lay.Scene.H <= m.lay.Bar.Y+1 && f.Card <= max(0, m.lay.Inner.H)
+	}
+	caption := draw.Measure(draw.Bold, m.typeSize(lectureType), "Dial, north end", 0)
+	return m.lay.Bar.H <= .4*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H) &&
+		m.rowsTall() <= .8*m.lay.Scene.H && (!f.Scaled || f.Card > 0 || m.lay.Dial.R*2 >= lectureLeast*m.s.lay.Type)
 }
 
 func (m *lectureMaker) set(f lectureFrame) {
@@ -192,13 +216,36 @@ func (m *lectureMaker) wrapped(font draw.Font, s string) []string {
 }
 
 // mostRows is the number of rows of the longest line of the lesson, so that the
-// picture above the line keeps its place.
+// picture above the line keeps its place. An answer may lie over the picture;
+// where the line has all the width, or stands under the column, it may not.
 func (m *lectureMaker) mostRows() int {
 	n := 2
-	for _, s := range m.t.play.Lesson().Steps {
-		n = max(n, len(m.wrapped(draw.Regular, s.Say)), len(m.wrapped(draw.Regular, s.Ask)))
+	if m.lay.Phone {
+		s := m.lined()
+		return max(n, m.rowsOf(s.Say)+m.rowsOf(s.Ask)+len(m.wrapped(draw.Bold, s.Answer)))
 	}
-	return min(n, 4)
+	over := m.s.w >= 1.6*m.s.h
+	for _, s := range m.t.play.Lesson().Steps {
+		rows := max(m.rowsOf(s.Say), m.rowsOf(s.Ask))
+		if !over {
+			rows += len(m.wrapped(draw.Bold, s.Answer))
+		}
+		n = max(n, rows)
+	}
+	return n
+}
+
+func (m *lectureMaker) rowsOf(s string) int { return len(m.wrapped(draw.Regular, s)) }
+
+// lined is the step whose line is on the screen.
+func (m *lectureMaker) lined() lesson.Step {
+	steps := m.t.play.Lesson().Steps
+	for i := m.t.play.At(); i > 0; i-- {
+		if s := steps[i]; s.Say != "" || s.Ask != "" {
+			return s
+		}
+	}
+	return steps[0]
 }
 
 func (m *lectureMaker) tiny() {
@@ -218,13 +265,28 @@ func (m *lectureMaker) over() ground {
 	return noGround
 }
 
+// titleLines is the name of the lesson in rows beside the number of the step.
+func (m *lectureMaker) titleLines() (lines []string, wide float64) {
+	size := m.typeSize(lectureTitle)
+	w := m.s.w
+	if !m.lay.Phone {
+		w = m.lay.Scene.W
+	}
+	wide = max(w-2*m.s.lay.Margin-8*m.typeSize(lectureType), 4*size)
+	return draw.Wrap(draw.Bold, size, wide, m.t.play.Lesson().Title), wide
+}
+
+// titleTall is the height of the row of the title where it has one of its own.
+func (m *lectureMaker) titleTall() float64 {
+	lines, _ := m.titleLines()
+	return math.Ceil(1.25*m.typeSize(lectureTitle)*float64(len(lines)) + 1.2*m.s.lay.Margin)
+}
+
 // title is the name of the lesson, and a notice below it.
 func (m *lectureMaker) title() {
-	r := m.lay.Scene
 	size, mar := m.typeSize(lectureTitle), m.s.lay.Margin
 	name := m.t.play.Lesson().Title
-	wide := r.W - 2*mar - 5*m.typeSize(lectureType)
-	lines := draw.Wrap(draw.Bold, size, max(wide, 4*size), name)
+	lines, wide := m.titleLines()
 	y := mar * .8
 	w := widget{id: idLectureTitle, role: describe.Heading, name: name, text: joinLines(lines), look: plain, size: size, bold: true, leading: 1.25 * size}
 	w.rect = draw.Rect{X: mar, Y: y, H: 1.25 * size * float64(len(lines))}
@@ -234,7 +296,7 @@ func (m *lectureMaker) title() {
 	if m.t.notice != "" {
 		size = m.typeSize(lectureType)
 		n := widget{id: idNotice, role: describe.Status, name: m.t.notice, look: plain, size: size, leading: 1.25 * size}
-		rows := draw.Wrap(draw.Regular, size, max(wide, 4*size), m.t.notice)
+		rows := draw.Wrap(draw.Regular, size, wide, m.t.notice)
 		n.text = joinLines(rows)
 		n.rect = draw.Rect{X: mar, Y: bottom + .2*size, H: 1.25 * size * float64(len(rows))}
 		n.rect.W = m.width(n)
@@ -371,7 +433,16 @@ func (m *lectureMaker) fitCard(w lesson.Written, f lectureFrame) float64 {
 	for _, r := range w.Reasons {
 		short = append(short, firstSentence(r))
 	}
-	return m.layCard(w, strings.Join(short, " "))
+	f.Card = m.layCard(w, strings.Join(short, " "))
+	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H {
+		return f.Card
+	}
+	f.Card = m.layCard(w, "")
+	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H {
+		return f.Card
+	}
+	w.Outcome = ""
+	return m.layCard(w, "")
 }
 
 // allMagnified says that both magnifiers have found room.
