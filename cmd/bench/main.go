@@ -24,7 +24,7 @@ const (
 	misread = 2 // the words on the command line are wrong
 )
 
-func main() { os.Exit(run(os.Args[1:], os.Stdout, os.Stderr)) }
+func main() { os.Exit(start(os.Args[1:])) }
 
 func run(args []string, out, problems io.Writer) int {
 	o, err := read(args)
