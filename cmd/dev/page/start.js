@@ -215,7 +215,7 @@
       times.sort((a, b) => a - b);
       cuesta.frameTime = times[times.length >> 1];
       if (cuesta.frameTime > slowFrame) {
-        cuesta.notice("Drawing is slow on this machine. The bench works at any speed; in words it needs no drawing.", toWords);
+        cuesta.notice("Drawing is slow here.", toWords);
       }
     });
   }
