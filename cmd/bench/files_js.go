@@ -19,6 +19,11 @@ func (p place) files() []scenes.Door {
 	return []scenes.Door{{Group: scenes.Practice, Title: "Open a form", Words: "A quiz that your teacher gave you, as a file.", Wants: scenes.WantForm}}
 }
 
+// ownLessons is the door to a lesson that the page asks for.
+func (p place) ownLessons() []scenes.Door {
+	return []scenes.Door{{Group: scenes.Lectures, Title: "A lesson of your own", Words: "From a file on this device.", Wants: scenes.WantLesson}}
+}
+
 // form cannot be opened by its name: a page has no folder.
 func (p place) form(string) (scenes.Scene, error) {
 	return nil, errors.New("a form is opened from the hall")
@@ -54,6 +59,9 @@ func (s *onPage) listen() {
 func (s *onPage) bring(name, text string) (scenes.Scene, error) {
 	if strings.HasSuffix(name, form.SubmissionEnding) {
 		return nil, fmt.Errorf("%s has been handed in; it is for your teacher", name)
+	}
+	if strings.HasSuffix(name, ".toml") {
+		return s.place.read(name, []byte(text))
 	}
 	f, err := form.DecodeForm(strings.NewReader(text))
 	if err != nil {

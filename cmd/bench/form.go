@@ -54,6 +54,9 @@ func fileDoor(path string, open func() (scenes.Scene, error)) scenes.Door {
 	return scenes.Door{Group: scenes.Practice, Title: "Form " + name, Words: words, Open: open}
 }
 
+// ownLessons is empty where files are named on the command line.
+func (p place) ownLessons() []scenes.Door { return nil }
+
 // form opens a form. It goes on where an earlier sitting stopped.
 func (p place) form(path string) (scenes.Scene, error) {
 	file, err := os.Open(path)

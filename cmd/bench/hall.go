@@ -1,8 +1,15 @@
 package main
 
 import (
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+
 	"cuesta/scenes"
 	"cuesta/scenes/keep"
+	"cuesta/scenes/lesson"
 )
 
 // hall is the hall with the scene in it that was asked for.
@@ -30,6 +37,8 @@ func (p place) first() (scenes.Scene, error) {
 	switch p.scene {
 	case benchScene:
 		return p.bench()
+	case lectureScene:
+		return p.lecture(p.file)
 	case formScene:
 		return p.form(p.file)
 	case hallScene:
@@ -44,7 +53,41 @@ func (p place) bench() (scenes.Scene, error) {
 // doors are what can be gone to.
 func (p place) doors() []scenes.Door {
 	out := []scenes.Door{{Group: scenes.Practice, Title: "The bench", Words: "A slab, an instrument, and as many planes as you like.", Open: p.bench}}
-	return append(out, p.files()...)
+	out = append(out, p.files()...)
+	for _, l := range lesson.Shipped() {
+		out = append(out, scenes.Door{Group: scenes.Lectures, Title: l.Title, Words: fmt.Sprintf("%s %d minutes.", l.Summary, l.Minutes),
+			Open: func() (scenes.Scene, error) { return p.play(l) }})
+	}
+	return append(out, p.ownLessons()...)
+}
+
+// lecture is the lesson of a name, or of a file.
+func (p place) lecture(name string) (scenes.Scene, error) {
+	if l, ok := lesson.Named(name); ok {
+		return p.play(l)
+	}
+	data, err := os.ReadFile(name)
+	if errors.Is(err, os.ErrNotExist) {
+		return nil, fmt.Errorf("there is no lesson %s; cuesta lesson lists them, and a lesson of your own is named by its file", name)
+	}
+	if err != nil {
+		return nil, err
+	}
+	return p.read(name, data)
+}
+
+// read reads a lesson from its file. The first problem is told; cuesta lesson
+// lists them all.
+func (p place) read(path string, data []byte) (scenes.Scene, error) {
+	l, err := lesson.Parse(strings.TrimSuffix(filepath.Base(path), ".toml"), data)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", path, err)
+	}
+	return p.play(l)
+}
+
+func (p place) play(l lesson.Lesson) (scenes.Scene, error) {
+	return scenes.NewLecture(l, scenes.LectureOptions{Settings: p.settings(), Keep: p.keep})
 }
 
 // settings are text size, colours and motion as this person uses them at the

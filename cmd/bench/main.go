@@ -79,10 +79,11 @@ type options struct {
 	empty  bool
 }
 
-const usage = `The bench in a window, and forms beside it.
+const usage = `The bench in a window, and lectures and forms beside it.
 
   bench [bench] [--plane PLANE] [--seed N]
   bench hall            everything there is, to choose from
+  bench lecture LESSON  the name of a lesson, such as two-readings, or its file
   bench form FORM       a form to answer, ID.form.json; each answer is kept at
                         once, and the form goes on where it was left
 

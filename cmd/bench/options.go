@@ -46,10 +46,11 @@ type scene uint8
 const (
 	benchScene scene = iota
 	hallScene
-	formScene // file is a form
+	lectureScene // file is the name of a lesson, or its file
+	formScene    // file is a form
 )
 
-var sceneNames = [...]string{benchScene: "bench", hallScene: "hall", formScene: "form"}
+var sceneNames = [...]string{benchScene: "bench", hallScene: "hall", lectureScene: "lecture", formScene: "form"}
 
 // readScene reads the scene and its file. A file that ends like a form needs no
 // scene before it.
@@ -81,6 +82,8 @@ func (o *options) readScene(words []string) error {
 // file is what a scene wants to be named, or "".
 func (s scene) file() string {
 	switch s {
+	case lectureScene:
+		return "the name of a lesson or its file"
 	case formScene:
 		return "a form"
 	case benchScene, hallScene:

@@ -60,6 +60,7 @@ func readPage(args []string) (o options, words bool, err error) {
 	f.Func("seed", "", o.readSeed)
 	f.BoolVar(&words, "words", false, "")
 	f.BoolFunc("hall", "", func(string) error { o.scene = hallScene; return nil })
+	f.Func("lecture", "", func(name string) error { o.scene, o.file = lectureScene, name; return nil })
 	f.BoolFunc("form", "", func(string) error { o.scene = formScene; return nil })
 	if err = f.Parse(args); err == nil && f.NArg() > 0 {
 		err = fmt.Errorf("read %q in the address", f.Arg(0))
@@ -86,7 +87,7 @@ func openPage(o options) error {
 	if p.store == nil {
 		h.Choose(wish(h.Settings()))
 	}
-	s := &onPage{Scene: scenes.NewSwitched(h), hall: h, place: p}
+	s := &onPage{heard: &heard{Scene: scenes.NewSwitched(h)}, hall: h, place: p}
 	s.listen()
 	s.want(ask)
 	return window.Run(s, window.Options{Title: "cuesta"})
@@ -108,7 +109,7 @@ func (p place) firstWishes() {
 
 // onPage is the hall on a page: what it wants is asked for by the page.
 type onPage struct {
-	scenes.Scene
+	*heard
 	hall  *scenes.Hall
 	place place
 	came  []scenes.Scene // opened by files that came in
@@ -120,7 +121,7 @@ func (s *onPage) Update(f input.Frame) {
 		s.hall.Enter(c)
 	}
 	s.came = nil
-	s.Scene.Update(f)
+	s.heard.Update(f)
 	s.want(s.hall.Wanted())
 }
 
