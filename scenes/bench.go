@@ -177,8 +177,9 @@ func (b *Bench) World() *sim.World { return b.ses.World() }
 // Settings are the choices in force.
 func (b *Bench) Settings() Settings { return b.set }
 
-// Observation is the instrument as it stands.
-func (b *Bench) Observation() (sim.Observation, bool) { return b.obs, true }
+// Observation is the instrument as it stands, while it is there to be measured
+// with.
+func (b *Bench) Observation() (sim.Observation, bool) { return b.obs, b.phase == measuring }
 
 // Choose puts settings in force, as the settings panel does.
 func (b *Bench) Choose(s Settings) {

@@ -39,7 +39,7 @@ func run(args []string, out, problems io.Writer) int {
 	if o.frames > 0 {
 		err = measure(o, out)
 	} else {
-		err = open(o)
+		err = open(o, out)
 	}
 	if err != nil {
 		fmt.Fprintf(problems, "bench: %s\n", strings.Join(strings.Fields(err.Error()), " "))
@@ -49,19 +49,20 @@ func run(args []string, out, problems io.Writer) int {
 }
 
 // open shows a scene, and the hall around it, until the window is closed.
-func open(o options) error {
+func open(o options, out io.Writer) error {
 	h, err := hall(o)
 	if err != nil {
 		return err
 	}
-	return window.Run(shown{scenes.NewSwitched(h)}, window.Options{Title: "cuesta", W: o.w, H: o.h, FullScreen: o.full})
+	s := shown{&heard{Scene: scenes.NewSwitched(h), crier: newCrier(o, out)}}
+	return window.Run(s, window.Options{Title: "cuesta", W: o.w, H: o.h, FullScreen: o.full})
 }
 
 // shown is a scene whose commands need not be handed on: it has carried them
 // out itself.
-type shown struct{ scenes.Scene }
+type shown struct{ *heard }
 
-func (s shown) Update(f input.Frame) { s.Scene.Update(f) }
+func (s shown) Update(f input.Frame) { s.heard.Update(f) }
 
 var _ window.Scene = shown{}
 
@@ -77,6 +78,9 @@ type options struct {
 	guest  bool
 	frames int
 	empty  bool
+
+	announce bool // what changes on the screen goes to standard output
+	speak    bool
 }
 
 const usage = `The bench in a window, and lectures and forms beside it.
@@ -93,6 +97,8 @@ Flags stand before the scene:
   --size WxH      size of the window, 1280x720 if left out
   --full-screen   fill the screen
   --guest         keep nothing: no progress, no settings
+  --announce      write each change of the screen as a line on standard output
+  --speak         have it spoken, as the setting Speech does
 
 A simulator reading is never data for design.
 `

@@ -28,6 +28,8 @@ func read(args []string) (options, error) {
 	f.Func("size", "", o.readSize)
 	f.BoolVar(&o.full, "full-screen", false, "")
 	f.BoolVar(&o.guest, "guest", false, "")
+	f.BoolVar(&o.announce, "announce", false, "")
+	f.BoolVar(&o.speak, "speak", false, "")
 	f.StringVar(&o.folder, "folder", "", "")
 	f.IntVar(&o.frames, "frames", 0, "")
 	f.BoolVar(&o.empty, "empty", false, "")
