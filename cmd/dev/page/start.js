@@ -96,7 +96,14 @@
         "A current browser can run it.", null);
     } else if (!("DecompressionStream" in window) || !WebAssembly.instantiateStreaming) {
       problem("This browser is too old for the bench", "It cannot unpack the program while it loads.", "A current browser can.", null);
-    } else if (!route().has("words") && !drawsHere()) {
+    } else {
+      return false;
+    }
+    return true;
+  }
+  // lacksDrawing is asked while the program comes in: the answer takes a while.
+  function lacksDrawing() {
+    if (!route().has("words") && !drawsHere()) {
       problem("This browser cannot draw the bench", "The bench is drawn with WebGL 2, and this browser has none, or it is switched off.",
         "Switch on hardware acceleration in the browser's settings, or work at the bench in words: it needs no drawing, and all can be measured there.",
         ["words", "retry"]);
@@ -163,11 +170,19 @@
     go.argv = argumentsOf(route());
     let started;
     try {
-      started = await WebAssembly.instantiateStreaming(program(), go.importObject);
+      const coming = WebAssembly.instantiateStreaming(program(), go.importObject);
+      if (lacksDrawing()) {
+        coming.catch(() => {});
+        return;
+      }
+      started = await coming;
     } catch (err) {
       problem("The bench could not be loaded", "Its program did not arrive whole: " + err.message + ".",
         "Look whether this machine is connected, then try again. Once loaded, the bench works without a connection.", ["retry"]);
       return;
+    }
+    if (route().has("words")) {
+      keepCopy();
     }
     cuesta.exit = code => {
       if (code === 0 && root.dataset.cuesta === "ready") {
@@ -194,6 +209,7 @@
     state("ready");
     cuesta.attend();
     pace();
+    keepCopy();
   };
 
   // pace measures the first frames and offers the bench in words where they
@@ -220,7 +236,8 @@
     });
   }
 
-  // A copy of the program is kept, so that it works without a connection.
+  // A copy of the program is kept, so that it works without a connection. That
+  // waits until the first frame stands.
   function keepCopy() {
     if ("serviceWorker" in navigator && window.isSecureContext) {
       navigator.serviceWorker.register("sw.js", { scope: "./" }).catch(() => {});
@@ -229,6 +246,5 @@
 
   if (!lacks()) {
     load();
-    keepCopy();
   }
 })();
