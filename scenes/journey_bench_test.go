@@ -28,7 +28,7 @@ type journey struct {
 }
 
 var journeys = []journey{
-	{"keyboard", scenes.Settings{}, func(r *room) hand { return keyboard{r} }, 150},
+	{"keyboard", scenes.Settings{}, func(r *room) hand { return keyboard{r} }, 120},
 	{"one switch", scenes.Settings{Scan: scenes.ScanItself, Pace: scenes.PaceQuick},
 		func(r *room) hand { return oneSwitch{room: r, stay: scenes.PaceQuick.Ticks()} }, 150},
 	{"two switches", scenes.Settings{Scan: scenes.ScanTwo}, func(r *room) hand { return oneSwitch{room: r, two: true} }, 400},

@@ -31,8 +31,8 @@ func (k keyboard) press(name string, times int) {
 func (k keyboard) byKey(id describe.ID, s keymap.Stroke, times int) {
 	k.t.Helper()
 	p := input.Press{Key: s.Key, Rune: s.Rune}
-	if k.tree().Focus != id && s.Key != input.Enter {
-		k.room.press(input.Press{Key: input.Escape}) // out of a field
+	if at := k.tree().Find(k.tree().Focus); at != nil && at.ID != id && (at.Role == describe.Field || s.Key == input.Space) {
+		k.room.press(input.Press{Key: input.Escape}) // out of a field, or off a control that the key would press
 	}
 	for range times {
 		k.room.press(p)
