@@ -13,6 +13,7 @@ import (
 	"github.com/spf13/cobra"
 
 	"cuesta/cmd/internal/display"
+	"cuesta/scenes/lesson"
 )
 
 func openCommand(e env) *cobra.Command {
@@ -23,7 +24,7 @@ func openCommand(e env) *cobra.Command {
 			"and starts it. It needs a display; cuesta spoken is the same bench without one.\n\n" +
 			"The scenes:\n" + sceneLines() +
 			"A form (ID.form.json) opens by its file alone.",
-		Example: "  cuesta open\n  cuesta open hall\n  cuesta open a17.form.json",
+		Example: "  cuesta open\n  cuesta open hall\n  cuesta open lecture two-readings\n  cuesta open a17.form.json",
 		RunE:    func(_ *cobra.Command, words []string) error { return open(e, words) },
 	}
 }
@@ -38,6 +39,7 @@ type scene struct {
 var scenes = []scene{
 	{"bench", "", "the bench; nothing said means this"},
 	{"hall", "", "everything there is, to choose from"},
+	{"lecture", "the name of a lesson, such as two-readings, or its file", "a lecture for the projector; cuesta lesson lists them"},
 	{"form", "a form, ID.form.json", "a form to answer"},
 }
 
@@ -88,6 +90,9 @@ func sceneNames() string {
 
 // fileOf is the file in words that hold wherever the bench program runs.
 func fileOf(s scene, name string) (string, error) {
+	if _, ok := lesson.Named(name); ok && s.name == "lecture" {
+		return name, nil
+	}
 	if _, err := os.Stat(name); err != nil {
 		return "", err
 	}
