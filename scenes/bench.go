@@ -311,10 +311,17 @@ func (b *Bench) rise(ticks int) {
 // Description is the screen in words. The instrument is described as it stands
 // now, in the words of the spoken bench.
 func (b *Bench) Description() *describe.Tree {
-	if n := b.screen.tree.Find(idInstrument); n != nil {
+	t := &b.screen.tree
+	if n := t.Find(idInstrument); n != nil {
 		n.Value = spoken.Glance(b.ses)
 	}
-	return &b.screen.tree
+	if n := t.Find(idRound); n != nil {
+		n.Value = spoken.Level(b.ses)
+	}
+	if n, words := t.Find(idDial), spoken.Needle(b.ses); n != nil && words != "" {
+		n.Value = words
+	}
+	return t
 }
 
 // Picture draws the bench into l.

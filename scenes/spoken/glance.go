@@ -1,6 +1,11 @@
 package spoken
 
-import "cuesta/scenes/session"
+import (
+	"strings"
+
+	"cuesta/scenes/session"
+	"cuesta/sim"
+)
 
 // Glance says where everything is on a bench, as the line look does, for front
 // ends that describe the same bench.
@@ -14,3 +19,15 @@ func Shown(s *session.Session) string {
 
 // Reading says what the scale shows, as the line read does.
 func Reading(s *session.Session) string { return reading(s.World().Observe()) }
+
+// Level says where the bubble of the level in use is, as Glance does.
+func Level(s *session.Session) string { return bubble(s.World().Observe()) }
+
+// Needle says how the needle is, as Glance does; "" where it is not looked at.
+func Needle(s *session.Session) string {
+	o := s.World().Observe()
+	if o.Seat == sim.OnSide || o.Seat == sim.OnBack {
+		return ""
+	}
+	return strings.TrimSpace(needleAtAGlance(o.Dial))
+}
