@@ -46,6 +46,7 @@ func (d *Document) finish(raw []byte) ([]byte, error) {
 		return nil, err
 	}
 	d.nameFonts(f)
+	f.sortImages()
 	return f.bytes(), nil
 }
 

@@ -2,8 +2,12 @@ package pdf
 
 import (
 	"bytes"
+	"fmt"
 	"image"
 	"image/jpeg"
+	"regexp"
+	"slices"
+	"strconv"
 
 	"codeberg.org/go-pdf/fpdf"
 
@@ -34,4 +38,37 @@ func (d *Document) Image(alt string, img image.Image, r draw.Rect) {
 	d.f.ImageOptions(name, r.X, r.Y, r.W, r.H, false, kind, 0, "")
 	d.put("EMC\n")
 	d.Shut()
+}
+
+// imageRef is where the resources of the pages name an image.
+var imageRef = regexp.MustCompile(`/I([0-9a-f]+) (\d+) 0 R`)
+
+// sortImages puts the images in the order of their bytes: the library numbers
+// those of one width as chance will have it.
+func (f *file) sortImages() {
+	var at []int
+	for n, body := range f.objects {
+		if bytes.HasPrefix(body, []byte("<</Type /XObject\n/Subtype /Image")) {
+			at = append(at, n)
+		}
+	}
+	slices.Sort(at)
+	order := slices.Clone(at)
+	slices.SortFunc(order, func(a, b int) int { return bytes.Compare(f.objects[a], f.objects[b]) })
+	bodies, now := make([][]byte, len(at)), map[int]int{}
+	for i, n := range order {
+		bodies[i], now[n] = f.objects[n], at[i]
+	}
+	for i, n := range at {
+		f.objects[n] = bodies[i]
+	}
+	for n, body := range f.objects {
+		if len(at) > 0 && bytes.Contains(body, []byte("/XObject <<")) && !bytes.Contains(body, []byte("stream")) {
+			f.objects[n] = imageRef.ReplaceAllFunc(body, func(m []byte) []byte {
+				p := imageRef.FindSubmatch(m)
+				old, _ := strconv.Atoi(string(p[2])) // digits, as the pattern says
+				return fmt.Appendf(nil, "/I%s %d 0 R", p[1], now[old])
+			})
+		}
+	}
 }
