@@ -146,6 +146,9 @@ func (c *curvePicture) bakeAxes(k curveKey, h int) {
 			word(s, p.X+p.W+1.1*k.size, a.Y+1.35*k.size, draw.AlignRight)
 			continue
 		}
+		if dip > 45*orient.Degree && p.W < 8.5*k.size { // no room beside the last
+			continue
+		}
 		word(s, a.X, a.Y+1.35*k.size, draw.AlignCentre)
 	}
 	line(base.at(0, 0), base.at(orient.Right, 0), 2*rule, k.th.Ink)

@@ -87,7 +87,8 @@ func (l *lectureLayout) wideLecture(f lectureFrame, k float64) {
 	if f.W < 1.6*f.H { // a narrow picture needs all its width for the line
 		l.Bar.W, tall = f.W, f.H-bar
 	}
-	l.Scene = draw.Rect{W: x, H: f.H - bar}
+	l.Title = draw.Rect{W: x, H: f.Title}
+	l.Scene = draw.Rect{Y: f.Title, W: x, H: f.H - bar - f.Title}
 	l.Sheet = draw.Rect{W: f.W, H: f.H - bar}
 	l.Strip = draw.Rect{W: x, Y: f.H - bar, H: 0}
 	if colW == 0 {

@@ -69,20 +69,24 @@ func (s *lectureScreen) scene(t *Lecture, l *draw.List, th *theme.Theme) {
 	} else {
 		t.stage.Draw(l, t.stageParams(th))
 	}
-	if s.lay.Phone {
-		s.mark(t, l, th, r)
-		l.Region(s.zones[titleZone].rect)
+	apart := s.lay.Title.H > 0
+	if !apart {
+		s.sprite(l, titleZone)
+		s.sprite(l, menuZone)
 	}
-	s.sprite(l, titleZone)
-	s.sprite(l, menuZone)
-	if s.lay.Phone {
-		return
+	if !s.lay.Phone {
+		s.sprite(l, barZone) // it may reach up over the picture
 	}
-	s.sprite(l, barZone) // it may reach up over the picture
-	if t.controls() {
+	if t.controls() && !s.lay.Phone {
 		s.sprite(l, stripZone)
 	}
 	s.mark(t, l, th, r)
+	if apart {
+		l.Region(s.zones[titleZone].rect)
+		s.sprite(l, titleZone)
+		s.sprite(l, menuZone)
+		s.mark(t, l, th, s.zones[titleZone].rect)
+	}
 }
 
 // magnifier is one of the two round insets.

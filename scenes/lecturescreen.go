@@ -173,10 +173,12 @@ func (m *lectureMaker) fits() bool {
 		return true
 	}
 	f.Rows = m.mostRows()
+	if m.apart() {
+		f.Title = m.titleTall()
+	}
 	if m.lay.Phone {
 		m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
 		f.Strip = m.rowsTall()
-		f.Title = m.titleTall()
 	}
 	if w, ok := t.play.Written(); ok && t.shows(lesson.Student) {
 		f.Card = 1
@@ -196,10 +198,10 @@ func (m *lectureMaker) fits() bool {
 // that the captions fit the column.
 func (m *lectureMaker) roomy(f lectureFrame) bool {
 	if m.lay.Phone {
-		return m.lay.Scene.H >= .14*m.s.h && m.lay.Scene.Y+m.lay.Scene.H <= m.lay.Bar.Y+1 && f.Card <= max(0, m.lay.Inner.H)
+		return m.lay.Scene.H >= .14*m.s.h && m.lay.Scene.Y+m.lay.Scene.H <= m.lay.Bar.Y+1 && f.Card <= m.lay.Inner.H+2
 	}
 	caption := draw.Measure(draw.Bold, m.typeSize(lectureType), "Dial, north end", 0)
-	return m.lay.Bar.H <= .4*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H) &&
+	return m.lay.Bar.H <= .4*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H+2) &&
 		m.rowsTall() <= .8*m.lay.Scene.H && (!f.Scaled || f.Card > 0 || m.lay.Dial.R*2 >= lectureLeast*m.s.lay.Type)
 }
 
@@ -224,7 +226,7 @@ func (m *lectureMaker) mostRows() int {
 		s := m.lined()
 		return max(n, m.rowsOf(s.Say)+m.rowsOf(s.Ask)+len(m.wrapped(draw.Bold, s.Answer)))
 	}
-	over := m.s.w >= 1.6*m.s.h
+	over := m.s.w >= 1.6*m.s.h && !m.apart()
 	for _, s := range m.t.play.Lesson().Steps {
 		rows := max(m.rowsOf(s.Say), m.rowsOf(s.Ask))
 		if !over {
@@ -234,6 +236,9 @@ func (m *lectureMaker) mostRows() int {
 	}
 	return n
 }
+
+// apart says that the title has a row of its own, not a place over the picture.
+func (m *lectureMaker) apart() bool { return m.lay.Phone || m.s.text > 1.2 }
 
 func (m *lectureMaker) rowsOf(s string) int { return len(m.wrapped(draw.Regular, s)) }
 
@@ -305,9 +310,9 @@ func (m *lectureMaker) title() {
 	}
 	z := &m.s.zones[titleZone]
 	z.ground, z.rect = m.over(), snap(draw.Rect{X: mar / 2, Y: mar * .4, W: right - mar/2 + mar/2, H: bottom})
-	if m.lay.Phone {
+	if m.apart() {
 		z.ground = tableTop
-		z.rect = snap(draw.Rect{W: m.s.w, H: max(m.lay.Title.H, bottom+4*m.lay.Unit)})
+		z.rect = snap(draw.Rect{W: m.lay.Title.W, H: max(m.lay.Title.H, bottom+4*m.lay.Unit)})
 	}
 }
 
@@ -329,7 +334,7 @@ func (m *lectureMaker) counter() {
 	m.add(menuZone, w)
 	z := &m.s.zones[menuZone]
 	z.ground, z.rect = m.over(), snap(draw.Rect{X: w.rect.X - mar/2, Y: mar * .4, W: w.rect.W + mar, H: w.rect.H + .8*mar})
-	if m.lay.Phone {
+	if m.apart() {
 		z.ground = tableTop
 	}
 }
@@ -426,7 +431,7 @@ func (m *lectureMaker) caption(c circle, w widget, figure string) {
 // presenter.
 func (m *lectureMaker) fitCard(w lesson.Written, f lectureFrame) float64 {
 	f.Card = m.layCard(w, strings.Join(w.Reasons, " "))
-	if m.set(f); m.allMagnified(f) {
+	if m.set(f); m.allMagnified(f) || m.lay.Phone && m.lay.Scene.H >= .25*m.s.h {
 		return f.Card
 	}
 	var short []string
@@ -434,11 +439,11 @@ func (m *lectureMaker) fitCard(w lesson.Written, f lectureFrame) float64 {
 		short = append(short, firstSentence(r))
 	}
 	f.Card = m.layCard(w, strings.Join(short, " "))
-	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H {
+	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H+2 {
 		return f.Card
 	}
 	f.Card = m.layCard(w, "")
-	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H {
+	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H+2 {
 		return f.Card
 	}
 	w.Outcome = ""
