@@ -14,9 +14,15 @@ import (
 	"cuesta/scenes"
 )
 
-// files is the door to a form that the page asks for.
+// files are the doors to the form that was left open, and to one that the page
+// asks for.
 func (p place) files() []scenes.Door {
-	return []scenes.Door{{Group: scenes.Practice, Title: "Open a form", Words: "A quiz that your teacher gave you, as a file.", Wants: scenes.WantForm}}
+	out := []scenes.Door{{Group: scenes.Practice, Title: "Open a form", Words: "A quiz that your teacher gave you, as a file.", Wants: scenes.WantForm}}
+	if f, ok := p.lastForm(); ok {
+		out = append(out, scenes.Door{Group: scenes.Practice, Title: "Form " + f.Student.ID, Words: f.Blueprint.Title + ", where you left it.",
+			Open: func() (scenes.Scene, error) { return p.answer(f) }})
+	}
+	return out
 }
 
 // ownLessons is the door to a lesson that the page asks for.
@@ -24,9 +30,34 @@ func (p place) ownLessons() []scenes.Door {
 	return []scenes.Door{{Group: scenes.Lectures, Title: "A lesson of your own", Words: "From a file on this device.", Wants: scenes.WantLesson}}
 }
 
-// form cannot be opened by its name: a page has no folder.
+// form goes on with the form that was left open: a page has no folder to find
+// one in.
 func (p place) form(string) (scenes.Scene, error) {
-	return nil, errors.New("a form is opened from the hall")
+	f, ok := p.lastForm()
+	if !ok {
+		return nil, errors.New("no form has been left open here")
+	}
+	return p.answer(f)
+}
+
+// openForm holds the form that was opened last and not yet handed in.
+const openForm = page("cuesta.form")
+
+func (p place) leftOpen() bool {
+	_, ok := p.lastForm()
+	return ok
+}
+
+func (p place) lastForm() (form.Form, bool) {
+	if p.store == nil {
+		return form.Form{}, false
+	}
+	data, err := openForm.Load()
+	if err != nil || len(data) == 0 {
+		return form.Form{}, false
+	}
+	f, err := form.DecodeForm(bytes.NewReader(data))
+	return f, err == nil
 }
 
 func now() string { return time.Now().Format(time.RFC3339) }
@@ -57,22 +88,26 @@ func (s *onPage) listen() {
 
 // bring opens the scene of a file.
 func (s *onPage) bring(name, text string) (scenes.Scene, error) {
-	if strings.HasSuffix(name, form.SubmissionEnding) {
-		return nil, fmt.Errorf("%s has been handed in; it is for your teacher", name)
-	}
 	if strings.HasSuffix(name, ".toml") {
 		return s.place.read(name, []byte(text))
+	}
+	if strings.HasSuffix(name, form.SubmissionEnding) {
+		return nil, fmt.Errorf("%s has been handed in; it is for your teacher", name)
 	}
 	f, err := form.DecodeForm(strings.NewReader(text))
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", name, err)
 	}
-	return s.place.answer(f)
+	opened, err := s.place.answer(f)
+	if err == nil && s.place.store != nil && openForm.Save([]byte(text)) == nil {
+		tell("at", "form") // loading the page again goes on with it
+	}
+	return opened, err
 }
 
 // answer opens a form, or goes on where it was left.
 func (p place) answer(f form.Form) (scenes.Scene, error) {
-	var slot sitting.Slot = page{"cuesta.form." + f.Code}
+	var slot sitting.Slot = page("cuesta.form." + f.Code)
 	if p.store == nil {
 		slot = &inMemory{}
 		tell("unkept", true)
@@ -98,11 +133,12 @@ func handIn(f form.Form, sub form.Submission) (string, error) {
 	}
 	name := form.FileName(f.Student.ID) + form.SubmissionEnding
 	if data, err := json.Marshal(kept{name, b.String()}); err == nil {
-		if err := (page{"cuesta.submission"}).Save(data); err != nil {
+		if err := page("cuesta.submission").Save(data); err != nil {
 			tell("notice", "The browser kept no copy of the submission: look whether the file has been saved.")
 		}
 	}
 	save(name, "application/json", b.Bytes())
+	_ = openForm.Save(nil) // with nothing to go on with, the next visit asks for a file
 	tell("unkept", false)
 	return name + " among your downloads", nil
 }

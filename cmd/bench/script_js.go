@@ -3,6 +3,7 @@ package main
 import (
 	"syscall/js"
 
+	"cuesta/assets"
 	"cuesta/scenes"
 )
 
@@ -17,10 +18,19 @@ func tell(name string, args ...any) {
 }
 
 // save hands a file to the browser's downloads.
-func save(name, kind string, data []byte) {
+func save(name, kind string, data []byte) { tell("save", name, kind, bytesOf(data)) }
+
+func bytesOf(data []byte) js.Value {
 	bytes := js.Global().Get("Uint8Array").New(len(data))
 	js.CopyBytesToJS(bytes, data)
-	tell("save", name, kind, bytes)
+	return bytes
+}
+
+// typeface lends the page the program's own, so that it need not be loaded
+// twice.
+func typeface() {
+	tell("typeface", bytesOf(assets.Regular), "normal")
+	tell("typeface", bytesOf(assets.Bold), "bold")
 }
 
 // wish is what the person asked the browser for, in all pages: it is taken up

@@ -1,16 +1,14 @@
 package main
 
 import (
-	"flag"
 	"fmt"
-	"io"
 	"strings"
 
 	"cuesta/scenes"
 	"cuesta/scenes/input"
+	"cuesta/scenes/lesson"
 	"cuesta/scenes/theme"
 	"cuesta/scenes/window"
-	"cuesta/sim"
 )
 
 const darkTheme = theme.Dark
@@ -30,6 +28,7 @@ func start(args []string) int {
 		tell("misread", plain(err))
 		return misread
 	}
+	typeface()
 	if words {
 		err = openWords(o)
 	} else {
@@ -50,22 +49,34 @@ func plain(err error) string {
 	return s
 }
 
-// readPage reads what the page made of its address: flags in place of words, so
-// that nothing in an address can be taken for a file.
+// readPage reads what the page made of its address: words like --seed=7, in
+// place of a command line, so that nothing in an address is taken for a file.
 func readPage(args []string) (o options, words bool, err error) {
 	o = options{seed: chance(), w: 1280, h: 720}
-	f := flag.NewFlagSet("page", flag.ContinueOnError)
-	f.SetOutput(io.Discard)
-	f.Func("plane", "", o.readPlane)
-	f.Func("seed", "", o.readSeed)
-	f.BoolVar(&words, "words", false, "")
-	f.BoolFunc("hall", "", func(string) error { o.scene = hallScene; return nil })
-	f.Func("lecture", "", func(name string) error { o.scene, o.file = lectureScene, name; return nil })
-	f.BoolFunc("form", "", func(string) error { o.scene = formScene; return nil })
-	if err = f.Parse(args); err == nil && f.NArg() > 0 {
-		err = fmt.Errorf("read %q in the address", f.Arg(0))
+	for _, a := range args {
+		name, value, _ := strings.Cut(strings.TrimPrefix(a, "--"), "=")
+		switch name {
+		case "words":
+			words = true
+		case "hall":
+			o.scene = hallScene
+		case "form":
+			o.scene = formScene
+		case "lecture":
+			o.scene, o.file = lectureScene, value
+			if _, ok := lesson.Named(value); !ok {
+				err = fmt.Errorf("there is no lecture %q; they stand in the menu, #hall", value)
+			}
+		case "plane":
+			err = o.readPlane(value)
+		case "seed":
+			err = o.readSeed(value)
+		}
+		if err != nil {
+			return o, words, err
+		}
 	}
-	return o, words, err
+	return o, words, nil
 }
 
 // openPage shows a scene, and the hall around it, on the page.
@@ -74,12 +85,16 @@ func openPage(o options) error {
 	if p.store == nil {
 		tell("notice", "This browser keeps nothing for this page: what you do here lasts until the page is closed.")
 	}
+	p.firstWishes()
 	ask := scenes.NoWant
-	if o.scene == formScene {
+	if o.scene == formScene && !p.leftOpen() {
 		p.scene, ask = hallScene, scenes.WantForm
 	}
-	p.firstWishes()
 	first, err := p.first()
+	if err != nil && o.scene == formScene { // the other doors are open all the same
+		tell("notice", plain(err))
+		first, err = nil, nil
+	}
 	if err != nil {
 		return err
 	}
@@ -87,7 +102,7 @@ func openPage(o options) error {
 	if p.store == nil {
 		h.Choose(wish(h.Settings()))
 	}
-	s := &onPage{heard: &heard{Scene: scenes.NewSwitched(h)}, hall: h, place: p}
+	s := &onPage{heard: &heard{Scene: scenes.NewSwitched(h), crier: &crier{}}, hall: h, place: p}
 	s.listen()
 	s.want(ask)
 	return window.Run(s, window.Options{Title: "cuesta"})
@@ -126,6 +141,7 @@ func (s *onPage) Update(f input.Frame) {
 }
 
 var (
-	_ window.Scene = (*onPage)(nil)
-	_              = sim.Command{}
+	_ window.Scene     = (*onPage)(nil)
+	_ window.Described = (*onPage)(nil)
+	_ window.Sounding  = (*onPage)(nil)
 )

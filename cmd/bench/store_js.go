@@ -9,12 +9,12 @@ import (
 )
 
 // page is a store in the browser's storage of the page.
-type page struct{ name string }
+type page string
 
 // store is where practice is kept between one visit and the next, or nil where
 // the browser allows none.
 func store() keep.Store {
-	p := page{"cuesta.practice"}
+	p := page("cuesta.practice")
 	if _, err := p.Load(); err != nil {
 		return nil
 	}
@@ -23,7 +23,7 @@ func store() keep.Store {
 
 // Load reads the storage.
 func (p page) Load() (data []byte, err error) {
-	v, err := call("getItem", p.name)
+	v, err := call("getItem", string(p))
 	if err != nil || v.IsNull() {
 		return nil, err
 	}
@@ -32,7 +32,7 @@ func (p page) Load() (data []byte, err error) {
 
 // Save replaces what is stored; the browser does so whole or not at all.
 func (p page) Save(data []byte) error {
-	_, err := call("setItem", p.name, string(data))
+	_, err := call("setItem", string(p), string(data))
 	return err
 }
 
@@ -43,15 +43,15 @@ func (p page) SetAside() (string, error) {
 		return "", err
 	}
 	for n := 1; n < 1000; n++ {
-		to := page{fmt.Sprintf("%s.damaged-%d", p.name, n)}
+		to := page(fmt.Sprintf("%s.damaged-%d", string(p), n))
 		if old, err := to.Load(); err != nil || old != nil {
 			continue
 		}
 		if err := to.Save(data); err != nil {
 			return "", err
 		}
-		_, err := call("removeItem", p.name)
-		return to.name + " in the browser's storage", err
+		_, err := call("removeItem", string(p))
+		return string(to) + " in the browser's storage", err
 	}
 	return "", errors.New("too much damaged data in the browser's storage")
 }

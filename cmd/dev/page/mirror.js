@@ -138,6 +138,9 @@
     s.top = box[1] - from[1] + "px";
     s.width = box[2] + "px";
     s.height = box[3] + "px";
+    if (node.tagName === "INPUT") { // as large as it is drawn, so that the caret is where it is drawn
+      s.fontSize = Math.max(16, .54 * box[3]) + "px";
+    }
   }
 
   // patch makes the children of a node those that the parts say, touching as
@@ -333,19 +336,6 @@
   };
   mirror.addEventListener("compositionstart", composing(true));
   mirror.addEventListener("compositionend", composing(false));
-
-  // A press into a field puts the browser's caret somewhere; the program's
-  // follows.
-  mirror.addEventListener("click", e => {
-    if (e.target.tagName !== "INPUT" || e.target.selectionStart !== e.target.selectionEnd) {
-      return;
-    }
-    const before = [...e.target.value.slice(0, e.target.selectionStart)].length;
-    cuesta.key("Home");
-    for (let i = 0; i < before; i++) {
-      cuesta.key("ArrowRight");
-    }
-  });
 
   window.addEventListener("resize", scrolls);
 })();

@@ -38,6 +38,32 @@
     }
     cuesta.attend();
   });
+  // typeface takes the program's own type, for what the page writes itself.
+  cuesta.typeface = (data, weight) => {
+    try {
+      document.fonts.add(new FontFace("cuesta", data, { weight: weight }));
+    } catch (err) { // the browser's own type will do
+    }
+  };
+
+  // announce says a sentence aloud where that is wanted. What a person does next
+  // cuts it short.
+  cuesta.announce = (words, aloud) => {
+    if (aloud && window.speechSynthesis) {
+      const said = new SpeechSynthesisUtterance(words);
+      said.lang = "en";
+      window.speechSynthesis.speak(said);
+    }
+  };
+  const hush = () => {
+    if (window.speechSynthesis && window.speechSynthesis.speaking) {
+      window.speechSynthesis.cancel();
+    }
+  };
+  document.addEventListener("keydown", hush, true);
+  document.addEventListener("pointerdown", hush, true);
+  window.addEventListener("pagehide", hush);
+
   let width = window.innerWidth;
   window.addEventListener("resize", () => {
     if (!bar.hidden && width !== window.innerWidth) {

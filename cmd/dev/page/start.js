@@ -41,6 +41,9 @@
     const kept = ["plane", "seed"].filter(k => asked.has(k)).map(k => "&" + k + "=" + encodeURIComponent(asked.get(k)));
     location.hash = "#words" + kept.join("");
   };
+  // at notes where the program has gone, so that loading the page again leads
+  // there.
+  cuesta.at = place => history.replaceState(null, "", "#" + place);
   window.addEventListener("hashchange", () => location.reload());
 
   // What stands in the way.
@@ -236,6 +239,20 @@
     });
   }
 
+  // The window library takes its canvas from the size of the body, times the
+  // pixels that a pixel of the page had at the start. A page that is zoomed has
+  // more of them: the library is told of a body that is larger by as much.
+  function zoomed() {
+    const first = window.devicePixelRatio || 1;
+    for (const side of ["clientWidth", "clientHeight"]) {
+      const own = Object.getOwnPropertyDescriptor(Element.prototype, side).get;
+      Object.defineProperty(document.body, side, {
+        configurable: true,
+        get() { return own.call(this) * (window.devicePixelRatio || 1) / first; },
+      });
+    }
+  }
+
   // A copy of the program is kept, so that it works without a connection. That
   // waits until the first frame stands.
   function keepCopy() {
@@ -245,6 +262,8 @@
   }
 
   if (!lacks()) {
+    byId("loading").hidden = false;
+    zoomed();
     load();
   }
 })();
