@@ -298,6 +298,7 @@ func (t *Lecture) goLive() {
 		return
 	}
 	t.hurry()
+	t.idle = 0
 	t.play.Live()
 	t.hand = &Bench{ses: t.play.Session(), step: Normal, focus: idInstrument, stage: t.stage, insets: t.insets}
 	t.hand.set = t.handSettings()

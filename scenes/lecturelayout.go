@@ -89,7 +89,7 @@ func (l *lectureLayout) wideLecture(f lectureFrame, k float64) {
 	}
 	l.Title = draw.Rect{W: x, H: f.Title}
 	l.Scene = draw.Rect{Y: f.Title, W: x, H: f.H - bar - f.Title}
-	l.Sheet = draw.Rect{W: f.W, H: f.H - bar}
+	l.Sheet = draw.Rect{W: f.W, H: f.H}
 	l.Strip = draw.Rect{W: x, Y: f.H - bar, H: 0}
 	if colW == 0 {
 		return

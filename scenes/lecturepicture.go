@@ -28,6 +28,7 @@ func (s *lectureScreen) picture(t *Lecture, l *draw.List) {
 	case t.panel != noPanel:
 		l.Region(s.lay.Sheet)
 		s.sprite(l, sheetZone)
+		return
 	default:
 		s.scene(t, l, th)
 		s.column(t, l, th)
@@ -39,7 +40,7 @@ func (s *lectureScreen) picture(t *Lecture, l *draw.List) {
 	l.Region(bar)
 	s.sprite(l, barZone)
 	s.mark(t, l, th, bar)
-	if s.lay.Phone && t.panel == noPanel {
+	if s.lay.Phone {
 		l.Region(s.zones[stripZone].rect)
 		s.sprite(l, stripZone)
 	}

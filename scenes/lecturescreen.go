@@ -123,7 +123,6 @@ func (m *lectureMaker) make() {
 		m.tiny()
 	case m.t.panel != noPanel:
 		m.panel()
-		m.bar()
 	default:
 		m.title()
 		m.counter()
@@ -201,7 +200,7 @@ func (m *lectureMaker) roomy(f lectureFrame) bool {
 		return m.lay.Scene.H >= .14*m.s.h && m.lay.Scene.Y+m.lay.Scene.H <= m.lay.Bar.Y+1 && f.Card <= m.lay.Inner.H+2
 	}
 	caption := draw.Measure(draw.Bold, m.typeSize(lectureType), "Dial, north end", 0)
-	return m.lay.Bar.H <= .4*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H+2) &&
+	return m.lay.Scene.H >= .56*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H+2) &&
 		m.rowsTall() <= .8*m.lay.Scene.H && (!f.Scaled || f.Card > 0 || m.lay.Dial.R*2 >= lectureLeast*m.s.lay.Type)
 }
 
