@@ -53,6 +53,7 @@ const (
 	idKeypad
 	idHall // back to the hall
 	idReadOut
+	idPlace // what must be known of it
 	// Each setting has its choices in a row from its first ID on.
 	idSetNotation    describe.ID = 100
 	idSetSound       describe.ID = 105

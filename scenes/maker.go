@@ -256,7 +256,7 @@ func (m *maker) place(x, y, right float64) (float64, float64) {
 		right, y = max(right, x+w.rect.W), y+w.rect.H+4*m.lay.Unit
 	}
 	if m.b.field.Declination != 0 {
-		put(0, describe.Label, m.declination(), true)
+		put(idPlace, describe.Label, m.declination(), true)
 	}
 	if m.b.notice != "" && !m.s.told {
 		put(idNotice, describe.Status, m.b.notice, false)
@@ -348,14 +348,14 @@ func (m *maker) bar() {
 	z := &m.s.zones[barZone]
 	z.rect, z.ground = r, barGround
 	lead := 1.3 * size
-	say, _ := m.b.line(m.b.nextHint())
+	say, keys := m.b.line(m.b.nextHint())
 	h := lead * float64(len(m.line))
 	id := idHint
 	if m.above {
-		m.add(barZone, widget{id: idHint, role: describe.Status, name: say, look: hidden, rect: r})
-		id, say = idEcho, m.echo()
+		m.add(barZone, widget{id: idHint, role: describe.Status, name: say, keys: keys, look: hidden, rect: r})
+		id, say, keys = idEcho, m.echo(), ""
 	}
-	m.add(barZone, widget{id: id, role: describe.Status, name: say, text: joinLines(m.line), look: plain, size: size, leading: lead,
+	m.add(barZone, widget{id: id, role: describe.Status, name: say, keys: keys, text: joinLines(m.line), look: plain, size: size, leading: lead,
 		rect: draw.Rect{X: m.lay.pad(), Y: r.Y + (r.H-h)/2, W: r.W - 2*m.lay.pad(), H: h}})
 	if m.hint != "" {
 		m.add(barZone, widget{text: m.hint, look: plain, soft: true, size: size, leading: lead, align: draw.AlignRight,

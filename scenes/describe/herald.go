@@ -62,12 +62,16 @@ func (h *Herald) Hear(t *Tree) []string {
 
 // say adds sentences that have not been said in this call.
 func (h *Herald) say(words string) {
-	for _, s := range sentences(words) {
+	for _, s := range sentences(arrows.Replace(words)) {
 		if s = sentence(s); !slices.Contains(h.said, s) {
 			h.said = append(h.said, s)
 		}
 	}
 }
+
+// arrows are said in words, also within a text.
+var arrows = strings.NewReplacer("← → ↑ ↓", "arrow keys", "← →", "left and right arrow", "↑ ↓", "up and down arrow",
+	"←", "left arrow", "→", "right arrow", "↑", "up arrow", "↓", "down arrow")
 
 // hearHeadings tells headings that were not on the last screen, with the labels
 // under them, and labels that were not there before. It says whether there was

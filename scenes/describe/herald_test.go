@@ -43,6 +43,7 @@ func TestKeyWords(t *testing.T) {
 		{"Enter", "Enter"},
 		{"← →", "left arrow and right arrow"},
 		{"[ ]", "left bracket and right bracket"},
+		{"← → ↑ ↓", "arrow keys"},
 		{", .", "comma and full stop"},
 		{"Ctrl Z", "Control Z"},
 		{"Page Up", "Page Up"},
@@ -154,6 +155,9 @@ func TestHerald(t *testing.T) {
 		{"a label that ticks away", []step{
 			{0, tree(0, describe.Node{ID: 7, Role: describe.Label, Name: "9 minutes left"}), "9 minutes left."},
 			{999, tree(0, describe.Node{ID: 7, Role: describe.Label, Name: "8 minutes left"}), ""},
+		}},
+		{"arrows in a text are said in words", []step{
+			{0, tree(0, status("← →: swing; ↑ rolls")), "left and right arrow: swing; up arrow rolls."},
 		}},
 		{"the focus is lost and found", []step{
 			{0, tree(2, swing), "Swing, button."},

@@ -130,6 +130,7 @@ var signs = map[string]string{
 // KeyWords says keys aloud that are written in signs: "← →" is "left arrow and
 // right arrow". Words stay as they are.
 func KeyWords(keys string) string {
+	keys = strings.ReplaceAll(keys, "← → ↑ ↓", "arrow keys")
 	var out []string
 	sign := false // the last word was a sign
 	for _, w := range strings.Fields(keys) {
