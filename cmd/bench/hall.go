@@ -54,9 +54,9 @@ func (p place) bench() (scenes.Scene, error) {
 func (p place) doors() []scenes.Door {
 	out := []scenes.Door{{Group: scenes.Practice, Title: "The bench", Words: "A slab, an instrument, and as many planes as you like.", Open: p.bench}}
 	out = append(out, p.files()...)
-	for _, l := range lesson.Shipped() {
+	for _, l := range lesson.Heads() {
 		out = append(out, scenes.Door{Group: scenes.Lectures, Title: l.Title, Words: fmt.Sprintf("%s %d minutes.", l.Summary, l.Minutes),
-			Open: func() (scenes.Scene, error) { return p.play(l) }})
+			Open: func() (scenes.Scene, error) { return p.lecture(l.Name) }})
 	}
 	return append(out, p.ownLessons()...)
 }

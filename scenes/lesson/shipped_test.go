@@ -263,3 +263,14 @@ func TestShippedKeepReadingsBack(t *testing.T) {
 		}
 	})
 }
+
+// A list of lessons tells what the lessons tell.
+func TestHeadsAreThoseOfTheLessons(t *testing.T) {
+	heads := lesson.Heads()
+	for i, l := range lesson.Shipped() {
+		want := lesson.Head{Name: l.Name, Title: l.Title, Summary: l.Summary, Minutes: l.Minutes}
+		if i >= len(heads) || heads[i] != want {
+			t.Errorf("head %d: got %+v, want %+v", i, heads, want)
+		}
+	}
+}

@@ -20,45 +20,84 @@ type backKey struct {
 type backdrop struct {
 	key     backKey
 	texture *draw.Texture
+	coarse  float64     // px of the list in a pixel of the texture
+	finer   *image.RGBA // on its way to take the place of a coarse one
+	rows    int         // of finer that are done
 }
+
+// coarseBackdrop is how many px wide and high a pixel of the backdrop is where
+// many pictures follow each other: it has no edges, and what is missing for a
+// moment is its grain.
+const coarseBackdrop = 8
 
 // drawBackdrop paints the backdrop, made anew when size or theme has changed.
 func (st *Stage) drawBackdrop(sc *scene) {
 	r := sc.p.Rect
 	x, y := math.Floor(r.X), math.Floor(r.Y)
 	key := backKey{int(math.Ceil(r.X+r.W) - x), int(math.Ceil(r.Y+r.H) - y), sc.th.Name}
-	if st.back.texture == nil || st.back.key != key {
-		st.version++
-		img := paintBackdrop(key, sc.th, min(r.W/47, r.H/41))
-		st.back = backdrop{key, &draw.Texture{W: key.w, H: key.h, Version: st.version, Pixels: img}}
+	if b := &st.back; b.texture == nil || b.key != key {
+		*b = backdrop{key: key, coarse: 1}
+		if sc.list.Live {
+			b.coarse = coarseBackdrop
+		}
+		w, h := (key.w+int(b.coarse)-1)/int(b.coarse), (key.h+int(b.coarse)-1)/int(b.coarse)
+		img := image.NewRGBA(image.Rect(0, 0, w, h))
+		b.paint(sc, img, b.coarse, 0, h)
+		st.showBackdrop(img)
+	} else if b.coarse > 1 {
+		st.refineBackdrop(sc)
 	}
-	sc.list.Sprite(st.back.texture, x, y, 1, 1)
+	sc.list.Sprite(st.back.texture, x, y, st.back.coarse, 1)
 }
 
-// paintBackdrop blends the two tones of the backdrop and lays the pool of light
-// over them; a grain of half a level keeps the blend free of bands.
-func paintBackdrop(key backKey, t *theme.Theme, k float64) *image.RGBA {
-	img := image.NewRGBA(image.Rect(0, 0, key.w, key.h))
-	cx, cy := float64(key.w)/2, 0.518*float64(key.h)+4.4*k
+func (st *Stage) showBackdrop(img *image.RGBA) {
+	st.version++
+	st.back.texture = &draw.Texture{W: img.Rect.Dx(), H: img.Rect.Dy(), Version: st.version, Pixels: img}
+}
+
+// refineBackdrop goes on with the backdrop as it is to be, once the stone is.
+func (st *Stage) refineBackdrop(sc *scene) {
+	b := &st.back
+	if st.stone.rough != nil {
+		return
+	}
+	if b.finer == nil {
+		b.finer = image.NewRGBA(image.Rect(0, 0, b.key.w, b.key.h))
+	}
+	until := b.key.h
+	if sc.list.Live {
+		until = min(until, b.rows+1+3*perPicture/b.key.w)
+	}
+	b.paint(sc, b.finer, 1, b.rows, until)
+	if b.rows = until; until == b.key.h {
+		b.coarse = 1
+		st.showBackdrop(b.finer)
+		b.finer = nil
+	}
+}
+
+// paint blends the two tones of the backdrop and lays the pool of light over
+// them, in rows from…to of img, whose pixels are so many px large; a grain of
+// half a level keeps the blend free of bands.
+func (b *backdrop) paint(sc *scene, img *image.RGBA, size float64, from, to int) {
+	r, t := sc.p.Rect, sc.th
+	k := min(r.W/47, r.H/41)
+	cx, cy := float64(b.key.w)/2, 0.518*float64(b.key.h)+4.4*k
 	rx, ry := 46*k, 25*k
 	top, bottom, pool := tone(t.BgTop), tone(t.BgBot), tone(t.Ground)
-	for y := range key.h {
-		v := float64(y) / float64(key.h)
-		row := blend(top, bottom, v)
-		for x := range key.w {
+	for y := from; y < to; y++ {
+		row := blend(top, bottom, float64(y)*size/float64(b.key.h))
+		for x := range img.Rect.Dx() {
 			c := row
-			if !t.Flat {
-				dx, dy := (float64(x)-cx)/rx, (float64(y)-cy)/ry
-				if dx*dx+dy*dy < 1 {
-					c = blend(c, pool, 1-ease(0.15, 1, length2(dx, dy)))
-				}
+			dx, dy := (float64(x)*size-cx)/rx, (float64(y)*size-cy)/ry
+			if !t.Flat && dx*dx+dy*dy < 1 {
+				c = blend(c, pool, 1-ease(0.15, 1, length2(dx, dy)))
 			}
 			d := (rock.Dither(x, y) - 0.5) / 255
 			i := img.PixOffset(x, y)
 			img.Pix[i], img.Pix[i+1], img.Pix[i+2], img.Pix[i+3] = to8(c.R+d), to8(c.G+d), to8(c.B+d), 255
 		}
 	}
-	return img
 }
 
 func blend(a, b rock.Tone, k float64) rock.Tone {

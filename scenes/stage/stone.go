@@ -26,6 +26,7 @@ type stone struct {
 	shape   slabShape
 	top     *rock.Top
 	lit     int          // the direction of light it has been painted in
+	rough   *rock.Stone  // the stone that is shown roughly, or nil
 	finer   *rock.Making // on its way to be painted as key asks for, or nil
 }
 
@@ -71,7 +72,7 @@ func (st *Stage) prepareStone(sc *scene) {
 	key := stoneKey{sc.p.RockSeed, sc.th.Name, resolution(usual, sc.p.Coarse)}
 	if st.stone.texture == nil || st.stone.key != key {
 		st.newStone(sc, key)
-	} else if st.stone.finer != nil {
+	} else if st.stone.rough != nil {
 		st.refineStone(sc)
 	}
 	dir, l := litFrom(sc)
@@ -104,7 +105,7 @@ func (st *Stage) newStone(sc *scene, key stoneKey) {
 	st.stone = stone{key: key, shape: shape}
 	st.stone.paint(m, px)
 	if px != key.px {
-		st.stone.finer = s.Make(key.px, pal)
+		st.stone.rough = s
 	}
 }
 
@@ -114,9 +115,12 @@ func (st *Stage) refineStone(sc *scene) {
 	if !sc.list.Live {
 		bit = math.MaxInt
 	}
+	if st.stone.finer == nil {
+		st.stone.finer = st.stone.rough.Make(st.stone.key.px, paletteOf(sc.th))
+	}
 	if m := st.stone.finer; m.Go(bit) {
 		st.stone.paint(m, st.stone.key.px)
-		st.stone.finer = nil
+		st.stone.rough, st.stone.finer = nil, nil
 	}
 }
 

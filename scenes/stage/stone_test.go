@@ -41,7 +41,7 @@ func TestARoughStoneBecomesTheStone(t *testing.T) {
 	if most := want.W * want.H / 5; first > most {
 		t.Errorf("the first stone has %d pixels, want at most %d", first, most)
 	}
-	if live.stone.finer != nil {
+	if live.stone.rough != nil || live.stone.finer != nil {
 		t.Error("the stone is still being made")
 	}
 }
