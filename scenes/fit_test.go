@@ -15,6 +15,7 @@ func everyStation(t *testing.T, look func(t *testing.T, s station)) {
 			t.Run(fmt.Sprintf("%vx%v at %v", size[0], size[1], text), func(t *testing.T) {
 				see := func(s station) { look(t, s) }
 				benchStations(t, size[0], size[1], Settings{Text: text}, see)
+				paperStations(t, size[0], size[1], Settings{Text: text}, see)
 			})
 		}
 	}
@@ -64,13 +65,14 @@ func TestNothingIsCutOrOverlaps(t *testing.T) {
 
 // textWidth is the room a widget's text needs.
 func textWidth(w widget) float64 {
-	wide := 0.0
-	track := 0.0
 	if w.look == box {
-		track = fieldTrack
+		const u = 1 // the least
+		from, to := fieldPart(w.text, w.caret, w.size, w.rect.W-2*fieldPad*u)
+		return draw.Measure(w.font(), w.size, string([]rune(w.text)[from:to]), fieldTrack) + fieldPad
 	}
+	wide := 0.0
 	for _, s := range splitLines(w.text) {
-		wide = max(wide, draw.Measure(w.font(), w.size, s, track))
+		wide = max(wide, draw.Measure(w.font(), w.size, s, 0))
 	}
 	return wide + w.pad
 }

@@ -88,6 +88,9 @@ const (
 	idTurnMore
 	idDipLess
 	idDipMore
-	idChoice   describe.ID = 240
-	idQuestion describe.ID = 300 // as many as a form has items
+	idWorth
+	idFieldName
+	idHintTaken describe.ID = 225 // as many as a question has
+	idChoice    describe.ID = 240
+	idQuestion  describe.ID = 300 // as many as a form has items
 )

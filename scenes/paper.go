@@ -33,21 +33,27 @@ type Sitting interface {
 
 // Paper is the scene of a form: one question at a time, the others in reach.
 type Paper struct {
-	sit    Sitting
-	set    Settings
-	at     int
-	note   field
-	said   string
-	focus  describe.ID
-	blink  int
-	review bool // the overview of all questions
-	pad    bool // the keypad is open
-	done   string
-	bench  *Bench // of the question at the bench, while it is open
-	leave  func() // for the hall, where there is one
-	frame  input.Frame
-	screen paperScreen
-	issued []sim.Command
+	sit   Sitting
+	set   Settings
+	at    int
+	note  field
+	said  string
+	focus describe.ID
+	// followed is the focus that the page was last turned to.
+	followed describe.ID
+	turnTo   describe.ID // what has come up and is to be seen
+	told     string      // what said held when the page was last turned
+	blink    int
+	review   bool // the overview of all questions
+	more     bool // the controls that find no room on a small screen
+	page     int  // of the question, or of what is open
+	pad      bool // the keypad is open
+	done     string
+	bench    *Bench // of the question at the bench, while it is open
+	leave    func() // for the hall, where there is one
+	frame    input.Frame
+	screen   paperScreen
+	issued   []sim.Command
 }
 
 // NewPaper opens a form.
@@ -71,10 +77,11 @@ func (p *Paper) firstOpen() int {
 
 func (p *Paper) goTo(i int) {
 	p.at = max(0, min(p.sit.Count()-1, i))
-	p.review, p.said = false, ""
+	p.review, p.more, p.page, p.said = false, false, 0, ""
 	p.note.clear()
 	p.note.set(p.sit.Given(p.at))
 	p.focus = p.usualFocus()
+	p.followed = p.focus // a question is shown from its beginning
 }
 
 // usualFocus is where the answer to the question goes.
@@ -261,7 +268,7 @@ func (p *Paper) handIn() {
 		p.finish()
 		return
 	}
-	p.review, p.focus = true, idFinish
+	p.review, p.more, p.page, p.focus = true, false, 0, idFinish
 	p.said = "Look through the answers; Hand in, pressed once more, hands them in."
 }
 
@@ -281,7 +288,7 @@ func (p *Paper) act(id describe.ID) {
 	case idPrimary:
 		p.primary()
 	case idSecondary:
-		p.try(p.sit.Hint(p.at))
+		p.hint()
 	case idForward:
 		p.forward()
 	case idBackward:
@@ -289,8 +296,15 @@ func (p *Paper) act(id describe.ID) {
 	case idFlag:
 		p.try(p.sit.Flag(p.at))
 	case idOverview:
-		p.review, p.said = !p.review, ""
+		p.review, p.more, p.page, p.said = !p.review, false, 0, ""
+	case idMore:
+		p.more, p.page = true, 0
+	case idPanelMore:
+		p.page++
+	case idClosePanel:
+		p.shut()
 	case idUndo:
+		p.more = false
 		p.undo()
 	case idFinish:
 		p.handIn()
@@ -315,9 +329,27 @@ func (p *Paper) act(id describe.ID) {
 	}
 }
 
+// hint takes the next hint and turns to it.
+func (p *Paper) hint() {
+	if p.more {
+		p.shut()
+	}
+	p.try(p.sit.Hint(p.at))
+	taken, _, _ := p.sit.Hints(p.at)
+	if n := len(taken); n > 0 {
+		p.turnTo = idHintTaken + describe.ID(n-1)
+	}
+}
+
+// shut goes back to the question.
+func (p *Paper) shut() {
+	p.review, p.more, p.page = false, false, 0
+	p.focus = p.usualFocus()
+}
+
 func (p *Paper) forward() {
 	if p.at == p.sit.Count()-1 {
-		p.review = true
+		p.review, p.page = true, 0
 		p.focus = idFinish
 		return
 	}

@@ -24,8 +24,8 @@ func (p *Paper) press(k input.Press) {
 	case k.Key == input.Tab:
 		p.moveFocus(k.Mods&input.Shift != 0)
 	case k.Key == input.Escape:
-		p.review, p.pad = false, false
-		p.focus = p.usualFocus()
+		p.pad = false
+		p.shut()
 	case p.focus == idNotebook:
 		p.pressField(k)
 	case k.Key == input.Enter, k.Key == input.Space:

@@ -173,10 +173,12 @@ func (s *screen) caretAt(b *Bench, x float64) int {
 	if n == nil {
 		return len(b.note.text)
 	}
-	size, at, best := fieldSize*s.lay.Text, n.Bounds.X+14*s.lay.Unit, 0
-	for i := range len(b.note.text) + 1 {
-		w := draw.Measure(draw.Regular, size, string(b.note.text[:i]), fieldTrack)
-		before := draw.Measure(draw.Regular, size, string(b.note.text[:best]), fieldTrack)
+	size, at := fieldSize*s.lay.Text, n.Bounds.X+fieldPad*s.lay.Unit
+	from, to := fieldPart(b.note.String(), b.note.caret, size, n.Bounds.W-2*fieldPad*s.lay.Unit)
+	best := from
+	for i := from; i <= to; i++ {
+		w := draw.Measure(draw.Regular, size, string(b.note.text[from:i]), fieldTrack)
+		before := draw.Measure(draw.Regular, size, string(b.note.text[from:best]), fieldTrack)
 		if abs(at+w-x) < abs(at+before-x) {
 			best = i
 		}

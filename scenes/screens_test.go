@@ -156,38 +156,60 @@ func paperStations(t *testing.T, w, h float64, set Settings, look func(station))
 	d := drive{w, h, p}
 	d.wait()
 	show := func(name string) { look(station{"form, " + name, p}) }
+	parts := func(name string) {
+		show(name)
+		for range 20 {
+			before := p.page
+			if p.screen.tree.Find(idPanelMore) == nil {
+				return
+			}
+			d.act(idPanelMore)
+			if p.page <= before {
+				return
+			}
+			show(fmt.Sprintf("%s, part %d", name, p.page+1))
+		}
+	}
 	for i := range m.items {
 		p.goTo(i)
 		d.wait()
 		name := m.items[i].Kind().Title()
-		show(name)
-		for p.screen.tree.Find(idSecondary) != nil {
-			d.act(idSecondary)
+		parts(name)
+		for range m.items[i].Hints() {
+			p.hint()
 		}
-		show(name + ", hints taken")
-		if p.screen.tree.Find(idKeypad) != nil {
-			d.act(idKeypad)
-			show(name + ", keypad")
-			d.act(idKeypad)
-		}
+		d.wait()
+		parts(name + ", hints taken")
 		if p.atBench() {
 			continue
 		}
-		d.write("no number at all")
-		d.act(idPrimary)
-		show(name + ", kept")
+		p.pad = true
+		d.wait()
+		parts(name + ", keypad")
+		p.pad = false
+		p.note.set("no number at all")
+		p.record()
+		d.wait()
+		parts(name + ", kept")
 	}
 	for i := range m.flags {
 		m.flags[i] = i%3 == 0
 	}
+	p.shut()
 	p.review = true
 	d.wait()
-	show("overview")
-	p.review = false
-	p.finish()
-	p.goTo(0)
+	eachPage(d, func(i int) { show(fmt.Sprintf("overview, page %d", i)) })
+	p.shut()
+	p.more = true
 	d.wait()
-	show("handed in")
+	if p.screen.tree.Find(idPanelTitle) != nil {
+		eachPage(d, func(i int) { show(fmt.Sprintf("controls, page %d", i)) })
+	}
+	p.shut()
+	p.goTo(0)
+	p.finish()
+	d.wait()
+	parts("handed in")
 }
 
 // zonesOf are the parts of a scene that are on the screen now, and its layout.
@@ -242,8 +264,4 @@ func inkBox(w widget) draw.Rect {
 		r.X += w.rect.W - wide
 	}
 	return r
-}
-
-func within(r, in draw.Rect) bool {
-	return r.X >= in.X-.75 && r.Y >= in.Y-.75 && r.X+r.W <= in.X+in.W+.75 && r.Y+r.H <= in.Y+in.H+.75
 }

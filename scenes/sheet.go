@@ -149,17 +149,31 @@ func (b *block) add(w widget) {
 	b.h = max(b.h, w.rect.Y+w.rect.H)
 }
 
-// pages lays blocks out below the name of a panel; what does not fit goes on
-// the next page.
+// leaf is a panel of pages: where it lies, which page is open, what it is
+// called and where its Back goes.
+type leaf struct {
+	rect draw.Rect
+	page int
+	name string
+	back string
+}
+
+// pages opens a panel over the rock.
 func (m *maker) pages(name string, blocks []block) {
-	u, r := m.lay.Unit, m.lay.Sheet
-	z := &m.s.zones[sheetZone]
+	m.leaf(leaf{m.lay.Sheet, m.b.page, name, "Back to the bench"}, blocks)
+}
+
+// leaf lays blocks out below the name of a panel; what does not fit goes on
+// the next page.
+func (m *sketch) leaf(f leaf, blocks []block) {
+	u, r := m.lay.Unit, f.rect
+	z := &m.zones[sheetZone]
 	z.ground, z.rect = sheetGround, r
-	top := r.Y + 12*u + m.headHeight(name) + 12*u
+	top := r.Y + 12*u + m.headHeight(f) + 12*u
 	page := m.paginate(blocks, r.Y+r.H-8*u-top)
-	m.sheetHead(name, len(page))
+	m.sheetHead(f, len(page))
 	y := top
-	for _, b := range page[m.b.page%len(page)] {
+	for _, b := range page[f.page%len(page)] {
 		for _, w := range b.parts {
 			w.rect.X += r.X + m.lay.pad()
 			w.rect.Y += y
@@ -236,39 +250,40 @@ func (m *sketch) blockGap() float64 { return 7 * m.lay.Unit }
 func (m *maker) narrow() bool { return m.lay.Sheet.W < 420*m.lay.Text }
 
 // panelHead is the row at the top of a panel: its name, and the ways on and back.
-func (m *maker) panelHead(name string, pages int) (title, more, back widget) {
+func (m *sketch) panelHead(f leaf, pages int) (title, more, back widget) {
 	t := m.lay.Text
+	name := f.name
 	if pages > 1 {
-		name = fmt.Sprintf("%s %d/%d", name, m.b.page%pages+1, pages)
+		name = fmt.Sprintf("%s %d/%d", name, f.page%pages+1, pages)
 	}
 	title = widget{id: idPanelTitle, role: describe.Heading, name: name, text: name, look: plain, size: titleSize * t, bold: true, leading: 30 * t}
 	title.rect.W, title.rect.H = m.width(title), title.leading
-	more = m.styled(widget{id: idPanelMore, name: "Next page", text: "More"}, outlined)
-	back = m.styled(widget{id: idClosePanel, name: "Back to the bench", text: "Back", keys: "Escape"}, outlined)
+	more = m.styled(widget{id: idPanelMore, name: "More: next page", text: "More"}, outlined)
+	back = m.styled(widget{id: idClosePanel, name: f.back, text: "Back", keys: "Escape"}, outlined)
 	more.rect.W, back.rect.W = m.width(more)+28*m.lay.Unit, m.width(back)+28*m.lay.Unit
 	return title, more, back
 }
 
 // stacked says that the name of a panel stands above its buttons.
-func (m *maker) stacked(name string) bool {
-	title, more, back := m.panelHead(name, 10)
-	return title.rect.W+more.rect.W+back.rect.W+30*m.lay.Unit > m.sheetWidth()
+func (m *sketch) stacked(f leaf) bool {
+	title, more, back := m.panelHead(f, 10)
+	return title.rect.W+more.rect.W+back.rect.W+30*m.lay.Unit > f.rect.W-2*m.lay.pad()
 }
 
-func (m *maker) headHeight(name string) float64 {
+func (m *sketch) headHeight(f leaf) float64 {
 	h := max(28*m.lay.Text, m.controlHeight())
-	if m.stacked(name) {
+	if m.stacked(f) {
 		h += 30 * m.lay.Text
 	}
 	return h
 }
 
-func (m *maker) sheetHead(name string, pages int) {
-	u, r := m.lay.Unit, m.lay.Sheet
-	title, more, back := m.panelHead(name, pages)
+func (m *sketch) sheetHead(f leaf, pages int) {
+	u, r := m.lay.Unit, f.rect
+	title, more, back := m.panelHead(f, pages)
 	title.rect.X, title.rect.Y = r.X+m.lay.pad(), r.Y+12*u
 	y := title.rect.Y
-	if m.stacked(name) {
+	if m.stacked(f) {
 		y += title.rect.H
 	} else {
 		title.leading = max(28*m.lay.Text, m.controlHeight())

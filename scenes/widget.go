@@ -187,16 +187,40 @@ func (w widget) middle() bool {
 	return false
 }
 
-// field draws what is in the notebook and the caret.
+// field draws what is in the notebook and the caret. A text that is longer than
+// the field shows the part about the caret.
 func (k inked) field(w widget) {
-	x, y := w.rect.X+14*k.u, w.rect.Y+w.rect.H/2+.35*w.size
-	k.l.Text(draw.Text{S: w.text, At: draw.Point{X: x, Y: y}, Size: w.size, Color: k.ink(w), Track: fieldTrack})
+	x, y := w.rect.X+fieldPad*k.u, w.rect.Y+w.rect.H/2+.35*w.size
+	from, to := fieldPart(w.text, w.caret, w.size, w.rect.W-2*fieldPad*k.u)
+	signs := []rune(w.text)
+	k.l.Text(draw.Text{S: string(signs[from:to]), At: draw.Point{X: x, Y: y}, Size: w.size, Color: k.ink(w), Track: fieldTrack})
 	if w.caret < 0 {
 		return
 	}
-	before := string([]rune(w.text)[:w.caret])
-	cx := x + draw.Measure(draw.Regular, w.size, before, fieldTrack) + k.u
+	cx := x + draw.Measure(draw.Regular, w.size, string(signs[from:w.caret]), fieldTrack) + k.u
 	k.l.Fill(draw.Box(draw.Rect{X: cx, Y: w.rect.Y + w.rect.H/2 - w.size/2, W: max(2, 2*k.u), H: w.size}), k.th.Ink)
+}
+
+// fieldPad is the room to the left and right of the text in the field, in
+// units.
+const fieldPad = 14
+
+// fieldPart is the part of a text that shows in a field: all of it, or as much
+// as there is room for, with the caret, or the end where there is none.
+func fieldPart(text string, caret int, size, room float64) (from, to int) {
+	signs := []rune(text)
+	if caret < 0 {
+		caret = len(signs)
+	}
+	wide := func(i, j int) float64 { return draw.Measure(draw.Regular, size, string(signs[i:j]), fieldTrack) }
+	for from < caret && wide(from, caret) > room {
+		from++
+	}
+	to = len(signs)
+	for to > caret && wide(from, to) > room {
+		to--
+	}
+	return from, to
 }
 
 const fieldTrack = .02

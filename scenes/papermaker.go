@@ -1,0 +1,388 @@
+package scenes
+
+import (
+	"fmt"
+	"strings"
+
+	"cuesta/quiz/item"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/keymap"
+)
+
+// pageMaker lays a question out: in two columns where there is room, the
+// figure beside the question, and otherwise in one, over the whole window.
+type pageMaker struct {
+	sketch
+	p      *Paper
+	s      *paperScreen
+	single bool
+	rows   [][]stripItem // at the foot
+	lines  []string      // of the bar
+	flow   draw.Rect     // where question and answer go
+	pages  [][]block     // of the flow
+}
+
+func (m *pageMaker) make() {
+	m.measure()
+	m.s.lay = m.lay
+	m.clear()
+	m.s.room = draw.Rect{}
+	switch {
+	case m.lay.TooTiny:
+		m.tooTiny()
+	case m.single && (m.p.review || m.p.more):
+		m.panel(draw.Rect{W: m.lay.W, H: m.lay.H})
+	default:
+		m.strip()
+		m.bar()
+		if !m.single {
+			m.sheet()
+		}
+		m.question()
+	}
+	m.describe()
+	m.bakeAll(m.p.focus)
+	m.paint()
+}
+
+func (m *pageMaker) measure() {
+	f := frameOf{W: m.p.frame.W, H: m.p.frame.H, Scale: m.p.frame.Scale, Text: m.p.set.Text.Factor(), BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: true, Form: true}
+	m.lay = layOut(f)
+	if m.lay.TooTiny {
+		return
+	}
+	if m.lay.Phone || m.lay.Tight {
+		m.alone()
+		return
+	}
+	for range 2 {
+		m.rows, m.lines = m.wrap(m.items(), m.lay.Strip.W-2*m.lay.pad()), m.barLines()
+		f.StripRows, f.BarLines, f.ButtonRows = max(1, len(m.rows)), len(m.lines), m.buttonRows()
+		m.lay = layOut(f)
+	}
+	if _, ok := m.large(); !ok && m.figure() == nil || m.lay.Scene.H < 200*m.lay.Unit {
+		m.alone()
+	}
+}
+
+// alone lays everything out in one column. What leads through the form then
+// stands at the foot, beside the button that keeps the answer.
+func (m *pageMaker) alone() {
+	l := &m.lay
+	m.single = true
+	pad := l.pad()
+	m.rows = m.footRows(l.W - 2*pad)
+	foot := float64(len(m.rows))*(m.controlHeight()+8*l.Unit) + 10*l.Unit
+	l.Bar = draw.Rect{Y: l.H, W: l.W}
+	m.lines = nil
+	if !l.Tight {
+		l.Bar.W = l.W
+		m.lines = m.barLines()
+		bar := l.barHeight(frameOf{BarLines: len(m.lines)})
+		l.Bar = draw.Rect{Y: l.H - bar, W: l.W, H: bar}
+	}
+	l.Strip = draw.Rect{Y: l.Bar.Y - foot, W: l.W, H: foot}
+	l.Column = draw.Rect{W: l.W, H: l.Strip.Y}
+	wide := min(l.W-2*pad, 760*l.Text)
+	l.Inner = draw.Rect{X: pad, Y: 12 * l.Unit, W: wide, H: l.Column.H - 20*l.Unit}
+	l.Buttons = l.Inner.Y + l.Inner.H + 8*l.Unit
+	l.Sheet = draw.Rect{W: l.W, H: l.H}
+}
+
+func (m *pageMaker) tooTiny() {
+	u := m.lay.Unit
+	s := "This window is too small for the form. Make it larger; every answer is kept."
+	z := &m.zones[sheetZone]
+	z.rect, z.ground = draw.Rect{W: m.p.frame.W, H: m.p.frame.H}, panelGround
+	m.add(sheetZone, widget{id: idHint, role: describe.Status, name: s, look: plain, size: 15 * u, leading: 20 * u,
+		text: joinLines(draw.Wrap(draw.Regular, 15*u, max(m.p.frame.W-24*u, 40), s)), rect: draw.Rect{X: 12 * u, Y: 12 * u, W: m.p.frame.W, H: m.p.frame.H}})
+}
+
+// ways lead from question to question.
+func (m *pageMaker) ways() []stripItem {
+	return []stripItem{
+		m.button(widget{id: idBackward, name: "Previous question", text: "Back", keys: m.p.set.keysFor(keymap.LastItem)}),
+		m.button(widget{id: idForward, name: "Next question", text: "Next", keys: m.p.set.keysFor(keymap.NextItem)}),
+	}
+}
+
+// others are the controls of the form that are wanted now and then.
+func (m *pageMaker) others() []stripItem {
+	flag := widget{id: idFlag, role: describe.Toggle, name: "Flag this question, to come back to it", text: "Flag", on: m.p.sit.Flagged(m.p.at)}
+	out := []stripItem{
+		m.choice([]widget{flag}),
+		m.choice([]widget{{id: idOverview, role: describe.Toggle, name: "All questions", text: "Overview", on: m.p.review}}),
+	}
+	if m.p.done == "" {
+		out = append(out, m.button(widget{id: idUndo, name: "Take the last answer back", text: "Undo", keys: "Ctrl Z"}),
+			m.button(m.finish()))
+	}
+	if m.p.leave != nil {
+		out = append(out, m.button(widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: m.p.set.keysFor(keymap.Menu)}))
+	}
+	return out
+}
+
+func (m *pageMaker) items() []stripItem { return append(m.ways(), m.others()...) }
+
+// footRows are the rows at the foot of a single column: the answer's buttons,
+// the ways on and back, and the way to the other controls.
+func (m *pageMaker) footRows(wide float64) [][]stripItem {
+	more := m.button(widget{id: idMore, name: "More controls", text: "More"})
+	ways := append(m.ways(), more)
+	var answer []stripItem
+	for _, w := range m.buttonWidgets() {
+		w.rect.W, w.rect.H = m.width(w)+28*m.lay.Unit, m.controlHeight()
+		answer = append(answer, stripItem{[]widget{w}, w.rect.W})
+	}
+	if all := append(answer[:len(answer):len(answer)], ways...); len(m.wrap(all, wide)) == 1 {
+		return [][]stripItem{all}
+	}
+	if len(m.wrap(answer, wide)) > 1 {
+		answer = answer[:1] // the hint is under More
+	}
+	rows := [][]stripItem{m.stretched(answer, wide)}
+	if len(m.wrap(ways, wide)) > 1 {
+		ways[2].parts[0].text = "…"
+		ways[2].parts[0].rect.W = m.width(ways[2].parts[0]) + 24*m.lay.Unit
+	}
+	return append(rows, ways)
+}
+
+// stretched lets buttons fill a row.
+func (m *pageMaker) stretched(items []stripItem, wide float64) []stripItem {
+	each := (wide - float64(len(items)-1)*m.itemGap()) / float64(len(items))
+	for i := range items {
+		if items[i].width > each {
+			return items
+		}
+	}
+	for i := range items {
+		items[i].width, items[i].parts[0].rect.W = each, each
+	}
+	return items
+}
+
+func (m *pageMaker) strip() {
+	z := &m.zones[stripZone]
+	z.rect, z.ground = m.lay.Strip, tableGround
+	m.putRows(m.rows)
+}
+
+func (m *pageMaker) line() string {
+	switch {
+	case m.p.done != "":
+		return m.p.done
+	case m.p.review:
+		return fmt.Sprintf("%d of %d answered. Go to a question, or hand the form in.", m.answered(), m.p.sit.Count())
+	case m.p.sit.Left(m.p.at) == 0:
+		return "No attempt is left for this question: go on to the next."
+	case m.p.atBench():
+		return "Measure the slab at the bench; what you record there is your answer."
+	case m.p.sit.Given(m.p.at) != "":
+		return "Kept. Go on to the next question, or change the answer while attempts are left."
+	case m.p.chooses():
+		return "Press the letter of your choice, then Enter to keep it."
+	case m.p.item().Ask().Kind == item.AskSymbol:
+		return "Turn the symbol with ↑ ↓, its dip with Shift ↑ ↓, or type strike and dip; Enter keeps it."
+	default:
+		return "Type the answer; Enter keeps it."
+	}
+}
+
+func (m *pageMaker) answered() int {
+	n := 0
+	for i := range m.p.sit.Count() {
+		if m.p.sit.Given(i) != "" {
+			n++
+		}
+	}
+	return n
+}
+
+func (m *pageMaker) barLines() []string {
+	return draw.Wrap(draw.Regular, barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad(), m.line())
+}
+
+func (m *pageMaker) bar() {
+	if len(m.lines) == 0 {
+		return
+	}
+	r, size := m.lay.Bar, barSize*m.lay.Text
+	z := &m.zones[barZone]
+	z.rect, z.ground = r, barGround
+	h := 1.3 * size * float64(len(m.lines))
+	m.add(barZone, widget{id: idHint, role: describe.Status, name: m.line(), text: joinLines(m.lines), look: plain, size: size, leading: 1.3 * size,
+		rect: draw.Rect{X: m.lay.pad(), Y: r.Y + (r.H-h)/2, W: r.W - 2*m.lay.pad(), H: h}})
+}
+
+// buttonWidgets are the filled button, which keeps the answer, and the hint,
+// while there is one.
+func (m *pageMaker) buttonWidgets() []widget {
+	first, second := "Keep answer", "Hint"
+	if m.p.atBench() {
+		first = "Go to the bench"
+	}
+	_, more, cost := m.p.sit.Hints(m.p.at)
+	if more && cost > 0 {
+		second = fmt.Sprintf("Hint (−%.0f %%)", 100*cost)
+	}
+	closed := m.p.done != "" || m.p.sit.Left(m.p.at) == 0
+	mk := func(id describe.ID, s string, l look, off bool) widget {
+		return widget{id: id, role: describe.Button, name: s, text: s, look: l, size: noteSize * m.lay.Text, bold: true, align: draw.AlignCentre,
+			focus: true, disabled: off}
+	}
+	out := []widget{mk(idPrimary, first, filled, closed)}
+	if more && !closed {
+		out = append(out, mk(idSecondary, second, outlined, false))
+	}
+	return out
+}
+
+// buttonRows is 1 where the buttons fit side by side.
+func (m *pageMaker) buttonRows() int {
+	ws := m.buttonWidgets()
+	for _, w := range ws {
+		if m.width(w)+12*m.lay.Unit > (m.lay.Inner.W-12*m.lay.Unit)/2 {
+			return len(ws)
+		}
+	}
+	return 1
+}
+
+// buttons stand at the foot of the column.
+func (m *pageMaker) buttons() {
+	u, in := m.lay.Unit, m.lay.Inner
+	h, gap := 44*m.lay.control(), 12*u
+	ws := m.buttonWidgets()
+	rows := m.buttonRows()
+	for i, b := range ws {
+		w := (in.W - gap) / 2
+		if len(ws) == 1 {
+			w = min(in.W, max(w, m.width(b)+28*u))
+		}
+		b.rect = draw.Rect{X: in.X + float64(i)*(w+gap), Y: m.lay.Buttons, W: w, H: h}
+		if rows > 1 {
+			b.rect = draw.Rect{X: in.X, Y: m.lay.Buttons + float64(i)*(h+8*u), W: in.W, H: h}
+		}
+		m.add(columnZone, b)
+	}
+}
+
+// panel is what opens over the left part, or over everything: all questions,
+// or all controls.
+func (m *pageMaker) panel(r draw.Rect) {
+	l := leaf{rect: r, page: m.p.page, name: "Controls", back: "Back to the question"}
+	blocks := m.controls()
+	if m.p.review {
+		l.name, blocks = "Overview", m.overview(r.W-2*m.lay.pad())
+		if m.single {
+			blocks = append(m.farewell(r.W-2*m.lay.pad()), blocks...)
+		}
+	}
+	m.leaf(l, blocks)
+}
+
+// farewell stands over the overview where nothing else is on the screen: what
+// has come of it, and the way to hand the form in.
+func (m *pageMaker) farewell(wide float64) []block {
+	id, say := idHint, m.line()
+	if m.p.said != "" {
+		id, say = idEcho, m.p.said
+	}
+	out := m.wrapped(id, describe.Status, say, noteSize, false, wide)
+	out[len(out)-1].close = false
+	if m.p.done != "" {
+		return out
+	}
+	w := m.button(m.finish()).parts[0]
+	var b block
+	b.add(w)
+	return append(out, b)
+}
+
+func (m *pageMaker) finish() widget {
+	return widget{id: idFinish, name: "Hand the form in", text: "Hand in"}
+}
+
+// controls are all that finds no room at the foot of a single column.
+func (m *pageMaker) controls() []block {
+	wide := m.lay.W - 2*m.lay.pad()
+	out := m.wrapped(idTitle, describe.Heading, m.p.sit.Title(), 18, true, wide)
+	if left, _ := m.p.sit.Remaining(); left != "" {
+		out = append(out, m.wrapped(idLeft, describe.Label, left, noteSize, false, wide)...)
+	}
+	out[len(out)-1].close = false
+	items := m.others()
+	if ws := m.buttonWidgets(); len(ws) > 1 {
+		items = append(items, m.button(ws[1]))
+	}
+	for _, row := range m.wrap(items, wide) {
+		var b block
+		x := 0.0
+		for _, it := range row {
+			for _, w := range it.parts {
+				w.rect.X += x
+				b.add(w)
+			}
+			x += it.width + m.itemGap()
+		}
+		out = append(out, b)
+	}
+	return out
+}
+
+// overview is a chip for each question: answered, open or flagged, in words.
+func (m *pageMaker) overview(wide float64) []block {
+	u, t := m.lay.Unit, m.lay.Text
+	var ws []widget
+	for i := range m.p.sit.Count() {
+		w := m.styled(widget{id: idQuestion + describe.ID(i), text: m.mark(i), on: i == m.p.at}, chip)
+		w.name = fmt.Sprintf("Question %s", strings.ReplaceAll(w.text, "\n", ", "))
+		bold := w
+		bold.bold = true
+		w.rect.W, w.rect.H = m.width(bold)+24*u, max(44*u, 1.5*stepSize*t)
+		if w.rect.W > wide {
+			w = m.folded(w, wide)
+		}
+		ws = append(ws, w)
+	}
+	return m.inRows(ws, wide)
+}
+
+func (m *pageMaker) mark(i int) string {
+	s := fmt.Sprint(i + 1)
+	if g := m.p.sit.Given(i); g != "" {
+		s += ": " + g
+	} else {
+		s += " open"
+	}
+	if m.p.sit.Flagged(i) {
+		s += ", flagged"
+	}
+	return s
+}
+
+func (m *pageMaker) describe() {
+	var kids []describe.Node
+	for _, z := range [...]zoneName{columnZone, sheetZone, stripZone, barZone} {
+		for _, w := range m.zones[z].widgets {
+			if w.id != 0 || w.focus {
+				kids = append(kids, w.node())
+			}
+		}
+		if r := m.s.room; z == columnZone && r.W > 0 {
+			kids = append(kids, describe.Node{ID: idFigure, Role: describe.Image, Name: "Figure", Value: m.p.item().Alt(), Bounds: describe.Rect(r)})
+		}
+	}
+	t := &m.s.tree
+	t.Root = describe.Node{Role: describe.Group, Name: "Form", Bounds: describe.Rect{W: m.p.frame.W, H: m.p.frame.H}, Children: kids}
+	if n := t.Find(m.p.focus); n == nil || !n.Focusable || n.Disabled {
+		if o := t.Order(); len(o) > 0 {
+			m.p.focus = o[0].ID
+		}
+		m.p.followed = m.p.focus
+	}
+	t.Focus = m.p.focus
+}
