@@ -202,6 +202,7 @@ func (m *measurer) level() {
 func (m *measurer) said(w *regexp.Regexp) int {
 	m.t.Helper()
 	m.hand.press("Say what", 1)
+	m.wait(6)
 	got := w.FindStringSubmatch(m.told(describe.Status))
 	if got == nil {
 		m.t.Fatalf("the scale is not told: %q", m.told(describe.Status))
