@@ -13,6 +13,7 @@ type spot struct {
 	id   describe.ID
 	name string
 	box  describe.Rect
+	one  bool // of several choices
 	sub  []spot
 }
 
@@ -32,7 +33,7 @@ func spotsOf(t *describe.Tree) []spot {
 	var all []spot
 	for _, n := range t.Order() {
 		if n.Role != describe.Field {
-			all = append(all, spot{id: n.ID, name: n.Name, box: n.Bounds})
+			all = append(all, spot{id: n.ID, name: n.Name, box: n.Bounds, one: n.Role == describe.Choice})
 		}
 	}
 	rows := rowsOf(all)
@@ -53,7 +54,7 @@ func rowsOf(all []spot) [][]spot {
 	}
 	var out [][]spot
 	for _, r := range rows {
-		out = append(out, parted(r, mostInGroup)...)
+		out = append(out, parted(r, mostInGroup, apart)...)
 	}
 	return out
 }
@@ -65,15 +66,30 @@ func beside(a, b describe.Rect) bool {
 	return over > low/2 && high < 2.5*low
 }
 
-// parted cuts a row into equal parts of at most n.
-func parted(row []spot, n int) [][]spot {
+// parted cuts a row into about equal parts of about n, where two controls may
+// be parted.
+func parted(row []spot, n int, may func(a, b spot) bool) [][]spot {
 	parts := (len(row) + n - 1) / n
 	var out [][]spot
-	for i := range parts {
-		out = append(out, row[i*len(row)/parts:(i+1)*len(row)/parts])
+	from := 0
+	for i := 1; i <= parts; i++ {
+		to := i * len(row) / parts
+		for _, d := range [...]int{0, -1, 1, -2, 2} {
+			if at := to + d; i < parts && at > from && at < len(row) && may(row[at-1], row[at]) {
+				to = at
+				break
+			}
+		}
+		out = append(out, row[from:to])
+		from = to
 	}
 	return out
 }
+
+// apart says that two controls are not choices of one thing.
+func apart(a, b spot) bool { return !a.one || !b.one }
+
+func anywhere(_, _ spot) bool { return true }
 
 // grouped joins neighbouring rows, the shortest first, until every control is
 // near.
@@ -117,7 +133,7 @@ func evenly(rows [][]spot) [][]spot {
 	for _, r := range rows {
 		all = append(all, r...)
 	}
-	return parted(all, int(math.Ceil(math.Sqrt(float64(len(all))))))
+	return parted(all, int(math.Ceil(math.Sqrt(float64(len(all))))), anywhere)
 }
 
 // blocksOf are groups of groups, for screens with very many controls.
