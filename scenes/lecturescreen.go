@@ -73,7 +73,7 @@ func (s *lectureScreen) keyOf(t *Lecture) lectureKey {
 		k.reading = t.reading()
 	}
 	if w, ok := t.play.Written(); ok && k.shown[lesson.Student] {
-		k.wrote = w.Text
+		k.wrote = w.Text + w.Outcome
 	}
 	return k
 }
@@ -425,28 +425,39 @@ func (m *lectureMaker) caption(c circle, w widget, figure string) {
 	}
 }
 
-// fitCard lays out what the student wrote and returns its height. Where all the
-// judge says would leave no room for both magnifiers, advice is left to the
-// presenter.
+// fitCard lays out what the student wrote and returns its height. All that the
+// judge says stands there, unless without the advice there is room for both
+// magnifiers; where nothing else helps, words are left to the presenter.
 func (m *lectureMaker) fitCard(w lesson.Written, f lectureFrame) float64 {
-	f.Card = m.layCard(w, strings.Join(w.Reasons, " "))
-	if m.set(f); m.allMagnified(f) || m.lay.Phone && m.lay.Scene.H >= .25*m.s.h {
-		return f.Card
-	}
+	all := strings.Join(w.Reasons, " ")
 	var short []string
 	for _, r := range w.Reasons {
 		short = append(short, firstSentence(r))
 	}
-	f.Card = m.layCard(w, strings.Join(short, " "))
-	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H+2 {
-		return f.Card
-	}
-	f.Card = m.layCard(w, "")
-	if m.set(f); m.s.lay.Card.H <= m.lay.Inner.H+2 {
-		return f.Card
+	brief := strings.Join(short, " ")
+	tries := []struct {
+		reasons string
+		enough  func(lectureFrame) bool
+	}{{all, m.allMagnified}, {brief, m.allMagnified}, {all, m.scaleMagnified}, {brief, m.cardWhole}, {"", m.cardWhole}}
+	for _, x := range tries {
+		f.Card = m.layCard(w, x.reasons)
+		if m.set(f); x.enough(f) {
+			return f.Card
+		}
 	}
 	w.Outcome = ""
 	return m.layCard(w, "")
+}
+
+func (m *lectureMaker) cardWhole(f lectureFrame) bool { return f.Card <= m.lay.Inner.H+2 }
+
+// scaleMagnified says that the scale has found room beside the card, or needs
+// none on an upright page.
+func (m *lectureMaker) scaleMagnified(f lectureFrame) bool {
+	if m.lay.Phone {
+		return m.lay.Scene.H >= .25*m.s.h
+	}
+	return m.cardWhole(f) && (!f.Scaled || 2*m.lay.Dial.R >= lectureLeast*m.s.lay.Type)
 }
 
 // allMagnified says that both magnifiers have found room.
