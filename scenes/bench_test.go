@@ -376,11 +376,3 @@ func TestEveryControlIsDescribedAndReachable(t *testing.T) {
 		}
 	}
 }
-
-func pressable(w widget) bool {
-	switch w.look {
-	case filled, outlined, chip, key, quiet:
-		return true
-	}
-	return false
-}

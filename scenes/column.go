@@ -266,15 +266,18 @@ func (m *maker) verdict(y float64) {
 	head := widget{text: m.b.verdictWord(), look: plain, size: size, bold: true, leading: 1.3 * size, rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}}
 	points := widget{text: fmt.Sprintf("%.3g of %.3g", v.Points, v.Of), look: plain, size: noteSize * t, soft: true, leading: 1.3 * size, align: draw.AlignRight,
 		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}}
+	head.id, head.role, head.name, head.value = idVerdictHead, describe.Heading, head.text, points.text
 	m.add(columnZone, head)
 	if m.width(head)+m.width(points)+8*t <= in.W {
 		m.add(columnZone, points)
 	}
 	y += 1.3*size + 4*u
 	marks := m.marks()
-	if rows := 22 * t * float64(len(marks)); y+rows+6*u+m.controlHeight() <= m.lay.Buttons-8*u {
-		for _, r := range marks {
-			for _, w := range m.mark(r, in.W) {
+	rows := 22 * t * float64(len(marks))
+	m.unmarked = y+rows+6*u+m.controlHeight() > m.lay.Buttons-8*u
+	if !m.unmarked {
+		for i, r := range marks {
+			for _, w := range m.mark(i, r, in.W) {
 				w.rect.X += in.X
 				w.rect.Y += y
 				m.add(columnZone, w)
@@ -300,11 +303,12 @@ func (b *Bench) verdictWord() string {
 }
 
 // mark is a row of the verdict: what, and how it was.
-func (m *maker) mark(r [2]string, wide float64) [2]widget {
+func (m *maker) mark(i int, r [2]string, wide float64) [2]widget {
 	t := m.lay.Text
 	w := widget{text: r[0], look: plain, size: noteSize * t, leading: 22 * t, rect: draw.Rect{W: wide, H: 22 * t}}
 	v := w
 	v.text, v.bold, v.align = r[1], true, draw.AlignRight
+	w.id, w.role, w.name, w.value = idMark+describe.ID(i), describe.Label, r[0], r[1]
 	return [2]widget{w, v}
 }
 

@@ -69,6 +69,8 @@ const (
 	idSetKeys        describe.ID = 155
 	idUsualKeys      describe.ID = 156
 	idHelpLine       describe.ID = 160
+	idVerdictHead    describe.ID = 190
+	idMark           describe.ID = 191 // as many as a verdict has
 	idKeyRow         describe.ID = 900 // as many as there are actions
 	idPadKey         describe.ID = 1000
 )

@@ -31,7 +31,8 @@ type maker struct {
 	line []string      // of the bar
 	hint string        // the keys that go with it
 
-	above bool // the echo takes the place of the line: there is no room under the field
+	unmarked bool // the marks of the verdict find no room in the column
+	above    bool // the echo takes the place of the line: there is no room under the field
 }
 
 func (m *maker) make() {
@@ -156,6 +157,7 @@ func (m *maker) headerHeight() float64 {
 // place. Apart from the rock they flow in one row as far as there is room.
 func (m *maker) title() {
 	if m.untitled() {
+		m.add(titleZone, widget{id: idTitle, role: describe.Heading, name: m.titleWords(titleSize * m.lay.Text), look: hidden, rect: m.lay.Scene})
 		return
 	}
 	u, t := m.lay.Unit, m.lay.Text
@@ -218,6 +220,10 @@ func (m *maker) steps() (ws [3]widget, wide float64) {
 	for i, name := range [...]string{"1 Strike", "2 Dip", "3 Note"} {
 		on := i == m.b.task()
 		ws[i] = widget{text: name, look: tab, size: size, leading: 1.3 * size, on: on, bold: on, soft: !on}
+		if i == 0 {
+			ws[i].id, ws[i].role = idSteps, describe.Label
+			ws[i].name, ws[i].value = "Steps: 1 Strike, 2 Dip, 3 Note", "now "+[...]string{"1 Strike", "2 Dip", "3 Note"}[m.b.task()]
+		}
 		ws[i].rect = draw.Rect{W: m.width(ws[i]), H: 1.3*size + 3*u}
 		wide += ws[i].rect.W + m.stepGap()
 	}

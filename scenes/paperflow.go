@@ -35,7 +35,7 @@ func (m *pageMaker) sheet() {
 // title is the name of the form, and the time that is left.
 func (m *pageMaker) title() float64 {
 	y := m.titleTop()
-	for _, b := range m.titleBlocks(m.lay.Scene.W - 2*m.lay.pad()) {
+	for _, b := range unrepeated(m.titleBlocks(m.lay.Scene.W - 2*m.lay.pad())) {
 		for _, w := range b.parts {
 			w.rect.X += m.lay.pad()
 			w.rect.Y += y

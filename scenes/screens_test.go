@@ -217,6 +217,10 @@ func zonesOf(s Scene) ([]*zone, layout) {
 	switch s := s.(type) {
 	case *Bench:
 		return shownZones(&s.screen.zones, func(z zoneName) bool { return s.screen.covers(s.panel, z) }), s.screen.lay
+	case *Hall:
+		return shownZones(&s.screen.zones, func(zoneName) bool { return false }), s.screen.lay
+	case *Lecture:
+		return shownZones(&s.screen.zones, func(z zoneName) bool { return s.screen.zones[z].texture.W == 0 }), layout{W: s.screen.w, H: s.screen.h, Phone: s.screen.lay.Phone}
 	case *Paper:
 		if s.bench != nil {
 			return zonesOf(s.bench)

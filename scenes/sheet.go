@@ -173,7 +173,7 @@ func (m *sketch) leaf(f leaf, blocks []block) {
 	page := m.paginate(blocks, r.Y+r.H-8*u-top)
 	m.sheetHead(f, len(page))
 	y := top
-	for _, b := range page[f.page%len(page)] {
+	for _, b := range unrepeated(page[f.page%len(page)]) {
 		for _, w := range b.parts {
 			w.rect.X += r.X + m.lay.pad()
 			w.rect.Y += y
@@ -352,7 +352,7 @@ func (m *sketch) optionRow(o option, wide float64) block {
 		c.size = noteSize * t
 		bold := c
 		bold.bold = true
-		w := m.width(bold) + 20*u
+		w := max(m.width(bold)+20*u, m.leastTarget())
 		if x > x0 && x+w > wide {
 			x, y = x0, y+h+6*u
 		}
@@ -433,10 +433,10 @@ func (m *maker) controls() []block {
 // why is the whole verdict in words.
 func (m *maker) why() []block {
 	var out []block
-	if m.lay.Tight || m.lay.Round.R == 0 {
-		for _, r := range m.marks() {
+	if m.lay.Tight || m.lay.Phone || m.unmarked {
+		for i, r := range m.marks() {
 			var b block
-			for _, w := range m.mark(r, min(m.sheetWidth(), 420*m.lay.Text)) {
+			for _, w := range m.mark(i, r, min(m.sheetWidth(), 420*m.lay.Text)) {
 				b.add(w)
 			}
 			out = append(out, b)
@@ -449,11 +449,8 @@ func (m *maker) why() []block {
 func (m *maker) paragraph(id describe.ID, role describe.Role, words string) []block {
 	size := noteSize * m.lay.Text
 	var out []block
-	for i, s := range draw.Wrap(draw.Regular, size, min(m.sheetWidth(), 600*m.lay.Text), words) {
-		w := widget{text: s, look: plain, size: size, leading: 21 * m.lay.Text, rect: draw.Rect{W: m.sheetWidth(), H: 21 * m.lay.Text}}
-		if i == 0 {
-			w.id, w.role, w.name = id, role, words
-		}
+	for _, s := range draw.Wrap(draw.Regular, size, min(m.sheetWidth(), 600*m.lay.Text), words) {
+		w := widget{id: id, role: role, name: words, text: s, look: plain, size: size, leading: 21 * m.lay.Text, rect: draw.Rect{W: m.sheetWidth(), H: 21 * m.lay.Text}}
 		var b block
 		b.add(w)
 		b.close = true
@@ -540,7 +537,9 @@ func (m *maker) helpLine(name widget, words string) []block {
 	out[0].close, out[0].keep = true, true
 	for _, s := range draw.Wrap(draw.Regular, noteSize*t, w, words) {
 		b := block{close: true}
-		b.add(line(widget{text: s}, 0))
+		more := name
+		more.text, more.bold = s, false
+		b.add(line(more, 0))
 		out = append(out, b)
 	}
 	out[len(out)-1].close = false

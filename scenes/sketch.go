@@ -125,7 +125,7 @@ func (m *sketch) controlHeight() float64 { return max(44*m.lay.control(), 1.5*st
 
 func (m *sketch) button(w widget) stripItem {
 	w = m.styled(w, outlined)
-	w.rect.W = m.width(w) + 24*m.lay.Unit
+	w.rect.W = max(m.width(w)+24*m.lay.Unit, m.leastTarget())
 	return stripItem{[]widget{w}, w.rect.W}
 }
 
@@ -139,7 +139,7 @@ func (m *sketch) choice(ws []widget) stripItem {
 		w = m.styled(w, chip)
 		wide := w
 		wide.bold = true
-		w.rect.X, w.rect.W = it.width, m.width(wide)+20*m.lay.Unit
+		w.rect.X, w.rect.W = it.width, max(m.width(wide)+20*m.lay.Unit, m.leastTarget())
 		it.width += w.rect.W + 4*m.lay.Unit
 		it.parts = append(it.parts, w)
 	}
@@ -154,7 +154,7 @@ func (m *sketch) stepper(name string, less, more widget) stripItem {
 	a, z := m.styled(less, key), m.styled(more, key)
 	c := m.styled(widget{text: name}, caption)
 	c.focus = false
-	a.rect.W, z.rect.W = .92*h, .92*h
+	a.rect.W, z.rect.W = max(.92*h, m.leastTarget()), max(.92*h, m.leastTarget())
 	if m.lay.Tight {
 		a.rect.W, z.rect.W = max(44*m.lay.Unit, .7*h), max(44*m.lay.Unit, .7*h)
 	}
