@@ -222,7 +222,7 @@ func (m *hallMaker) heading(x float64) float64 {
 func (m *hallMaker) options() []option {
 	var out []option
 	for _, o := range m.s.key.set.options() {
-		if o.first == idSetText || o.first == idSetTheme {
+		if o.first == idSetText || o.first == idSetTheme || o.first == idSetScan && m.s.key.set.Scan != ScanOff {
 			out = append(out, o)
 		}
 	}

@@ -270,3 +270,15 @@ func TestKeysThatAreNoSwitchWorkAsEver(t *testing.T) {
 		t.Error("Escape does not lead out")
 	}
 }
+
+// Who works the hall with a switch can do without it again.
+func TestScanningCanBeSwitchedOffInTheHall(t *testing.T) {
+	h := NewHall(HallOptions{Settings: Settings{Scan: ScanItself, Pace: PaceQuick},
+		Doors: []Door{{Group: "Practice", Title: "Measure", Words: "One slab."}}})
+	s := NewSwitched(h)
+	frames(s, 1)
+	pressMarked(t, s, idSetScan, input.Frame{Presses: []input.Press{{Key: input.Enter}}})
+	if h.Settings().Scan != ScanOff {
+		t.Errorf("got %v, want scanning off", h.Settings().Scan)
+	}
+}
