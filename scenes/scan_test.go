@@ -53,6 +53,17 @@ func TestNoControlIsFarFromTheMark(t *testing.T) {
 	}
 }
 
+func TestNoControlOfAnyScreenIsFar(t *testing.T) {
+	for _, o := range screensAll(t) {
+		spots := spotsOf(o.s.Description())
+		for _, n := range o.s.Description().Order() {
+			if got := marksTo(spots, n.ID); n.Role != describe.Field && (got == 0 || got > mostMarks) {
+				t.Errorf("%s: %q is %d marks away, want 1 to %d", o.name, n.Name, got, mostMarks)
+			}
+		}
+	}
+}
+
 // many is a screen of n controls in rows of seven.
 func many(n int) *describe.Tree {
 	t := &describe.Tree{}
