@@ -255,7 +255,7 @@ func (s *telling) play(text string) {
 	if l.Word == spoken.Note {
 		r.Said = strings.TrimSuffix(r.Said, " Type new for the next plane.")
 	}
-	if began {
+	if began && r.OK {
 		r.Said += " This is live play; return puts everything back."
 	}
 	s.reply(r)

@@ -23,6 +23,9 @@ func (p *Player) Told() []string {
 			out = append(out, s)
 		}
 	}
+	if p.Shows(Student) {
+		out = append(out, p.tellStudent()...)
+	}
 	return out
 }
 
@@ -62,9 +65,7 @@ func (p *Player) tellThing(t Thing) string {
 		return fmt.Sprintf("The ends of the strike line lie at %s and %s.", whole(truth.Strike), whole(truth.Strike.Opposite()))
 	case Reading:
 		return spoken.Reading(p.ses)
-	case Student:
-		return p.tellStudent()
-	case Things:
+	case Student, Things: // the student takes several
 	}
 	return ""
 }
@@ -148,20 +149,23 @@ func (p *Player) tellCurve() string {
 
 // tellStudent is how the simulated student took both readings, what came of
 // them, and the verdict once it is out.
-func (p *Player) tellStudent() string {
+func (p *Player) tellStudent() []string {
 	s, ok := p.Written()
 	if !ok {
-		return ""
+		return nil
 	}
-	var said []string
+	var out []string
 	if r, ok := p.taken(sim.OnEdge); ok {
-		said = append(said, "The student reads the dial. "+r)
+		out = append(out, "The student reads the dial. "+r)
 	}
 	if r, ok := p.taken(sim.OnSide); ok {
-		said = append(said, "The student reads the arc. "+r)
+		out = append(out, "The student reads the arc. "+r)
 	}
-	said = append(said, "The student wrote "+s.Text+".", s.Outcome)
-	return strings.TrimSpace(strings.Join(append(said, s.Reasons...), " "))
+	out = append(out, "The student wrote "+s.Text+".")
+	if verdict := append([]string{s.Outcome}, s.Reasons...); s.Outcome != "" {
+		out = append(out, strings.Join(verdict, " "))
+	}
+	return out
 }
 
 // taken is the last reading on a seat, in words.
