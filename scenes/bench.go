@@ -70,6 +70,7 @@ type Bench struct {
 	reveal        stage.Overlays
 	answer        orient.Plane // what the student wrote
 	notice        string
+	notices       int    // told so far
 	again         string // the notice of the next frame
 
 	panel   panel
@@ -224,7 +225,10 @@ func (b *Bench) do(c sim.Command) {
 	b.obs = b.ses.World().Observe()
 }
 
-func (b *Bench) say(s string) { b.notice = s }
+func (b *Bench) say(s string) {
+	b.notice = s
+	b.notices++
+}
 
 func (b *Bench) try(err error) {
 	if err != nil {

@@ -293,6 +293,19 @@ func (m *maker) verdict(y float64) {
 	w := m.styled(widget{id: idWhy, name: "Why", value: v.Said, text: "Why?"}, outlined)
 	w.rect.X, w.rect.Y, w.rect.W = in.X, y, m.width(w)+28*u
 	m.add(columnZone, w)
+	m.add(columnZone, widget{id: idVerdict, role: describe.Status, name: m.unseen(), look: hidden, rect: w.rect})
+}
+
+// unseen is what of the verdict waits behind Why; it is told all the same.
+func (m *maker) unseen() string {
+	words := m.b.verdict.Said
+	if !m.unmarked {
+		return words
+	}
+	for _, r := range m.marks() {
+		words += fmt.Sprintf(" %s: %s.", r[0], r[1])
+	}
+	return words
 }
 
 func (b *Bench) verdictWord() string {

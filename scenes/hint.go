@@ -25,6 +25,7 @@ const (
 	hintWrong
 	hintShown
 	hintPanel
+	hintTouching
 )
 
 // stage of the task that a hint belongs to: strike, dip or note.
@@ -64,6 +65,8 @@ func (b *Bench) edgeHint() hint {
 		return hintTurn
 	case b.obs.Dial.State == sim.NeedleLocked:
 		return hintLocked
+	case b.obs.Touching && !b.obs.Round.Centred:
+		return hintTouching
 	case b.obs.Dial.State == sim.NeedleRubbing:
 		return hintRubbing
 	case !b.obs.Round.Centred:
@@ -100,6 +103,8 @@ func (b *Bench) line(h hint) (say, keys string) {
 	switch h {
 	case hintRubbing:
 		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", both(swing, lift)
+	case hintTouching:
+		return "The plate lies against the rock and goes no further that way: roll it back, or swing it.", both(swing, lift)
 	case hintLevel:
 		return "Bring the bubble into the ring: swing the edge and roll the plate.", both(swing, lift)
 	case hintSettle:

@@ -266,6 +266,7 @@ func (m *maker) place(x, y, right float64) (float64, float64) {
 	}
 	if m.b.notice != "" && !m.s.told {
 		put(idNotice, describe.Status, m.b.notice, false)
+		m.s.zones[titleZone].last().again = m.b.notices
 	}
 	return right, y
 }

@@ -21,6 +21,9 @@ type zone struct {
 	texture draw.Texture
 }
 
+// last is the widget that was added last.
+func (z *zone) last() *widget { return &z.widgets[len(z.widgets)-1] }
+
 // baked is what a zone's texture was last made of.
 type baked struct {
 	widgets []widget
@@ -87,6 +90,7 @@ type screenKey struct {
 	caret       int
 	caretOn     bool
 	notice      string
+	notices     int
 	focus       describe.ID
 	panel       panel
 	page, knob  int
@@ -107,7 +111,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
 		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
 		task: b.task(), hint: b.nextHint(), text: b.text, echo: b.echo, caret: b.caret,
-		caretOn: b.caretOn(), notice: b.notice, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, step: b.step,
+		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, step: b.step,
 		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
 	}
 }

@@ -40,6 +40,7 @@ type widget struct {
 	on       bool
 	disabled bool
 	focus    bool // can have the keyboard
+	again    int  // rises when a status tells the same once more
 	caret    int  // in runes, for the field; −1 is none
 	leading  float64
 	pad      float64 // of text that begins at the left
@@ -49,7 +50,7 @@ func (w widget) node() describe.Node {
 	r := w.rect
 	return describe.Node{
 		ID: w.id, Role: w.role, Name: w.name, Value: w.value, Keys: w.keys,
-		Focusable: w.focus, Disabled: w.disabled, On: w.on,
+		Focusable: w.focus, Disabled: w.disabled, On: w.on, Again: w.again,
 		Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
 	}
 }

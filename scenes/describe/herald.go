@@ -24,8 +24,9 @@ type Herald struct {
 
 // told is what a node has last been told as.
 type told struct {
-	id   ID
-	text string
+	id    ID
+	text  string
+	again int
 }
 
 // picture is an image and what has been told of it.
@@ -90,7 +91,7 @@ func (h *Herald) hearHeadings(t *Tree) bool {
 				h.say(sentence(n.words()))
 			}
 		case Label:
-			labels = append(labels, told{n.ID, n.words()})
+			labels = append(labels, told{id: n.ID})
 			if fresh || !has(h.labels, n.ID) && n.ID != 0 {
 				h.say(sentence(n.words()))
 			}
@@ -157,7 +158,7 @@ func (h *Herald) hearStatuses(t *Tree) {
 		if n.Role != Status || n.words() == "" {
 			return
 		}
-		now := told{n.ID, n.words()}
+		now := told{n.ID, n.words(), n.Again}
 		statuses = append(statuses, now)
 		if slices.Contains(h.statuses, now) {
 			return

@@ -101,6 +101,11 @@ func TestHerald(t *testing.T) {
 			{1, tree(2, swing, status("Wrong.")), "Wrong."},
 			{1, tree(2, swing, status("")), ""},
 		}},
+		{"the same words once more", []step{
+			{0, tree(0, status("It goes no further.")), "It goes no further."},
+			{1, tree(0, describe.Node{ID: 5, Role: describe.Status, Name: "It goes no further.", Again: 1}), "It goes no further."},
+			{1, tree(0, describe.Node{ID: 5, Role: describe.Status, Name: "It goes no further.", Again: 1}), ""},
+		}},
 		{"a field is written", []step{
 			{0, tree(3, note("")), "Notebook, field, empty."},
 			{1, tree(3, note("0")), "0."},

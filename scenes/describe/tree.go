@@ -37,6 +37,7 @@ type Node struct {
 	Focusable bool
 	Disabled  bool
 	On        bool // for Toggle and Choice
+	Again     int  // of a Status: rises when the same words are told once more
 	Bounds    Rect
 	Children  []Node
 }
