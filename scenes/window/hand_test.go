@@ -59,13 +59,29 @@ func TestHeldKeysRepeat(t *testing.T) {
 	}
 }
 
+// Where frames take half a second, a tap is seen down in two of them, and is
+// still one stroke.
+func TestATapOnASlowMachineDoesNotRepeat(t *testing.T) {
+	var k keys
+	isDown := func(ebiten.Key) bool { return true }
+	got := k.strokes(nil, []ebiten.Key{ebiten.KeyTab}, isDown, ticksPerSecond/2, 0)
+	got = k.strokes(got, nil, isDown, ticksPerSecond/2, 0)
+	got = k.strokes(got, nil, isDown, ticksPerSecond/2, 0)
+	if len(got) != 1 {
+		t.Errorf("got %v, want one stroke", got)
+	}
+}
+
 // While one key is held, another that goes down takes over the repeating.
 func TestTheLastKeyDownRepeats(t *testing.T) {
 	var k keys
 	isDown := func(ebiten.Key) bool { return true }
 	k.strokes(nil, []ebiten.Key{ebiten.KeyArrowLeft}, isDown, 1, 0)
 	k.strokes(nil, []ebiten.Key{ebiten.KeyArrowUp}, isDown, 1, 0)
-	got := k.strokes(nil, nil, isDown, repeatAfter, input.Shift)
+	for range repeatAfter/mostOfWait - 1 {
+		k.strokes(nil, nil, isDown, mostOfWait, input.Shift)
+	}
+	got := k.strokes(nil, nil, isDown, mostOfWait, input.Shift)
 	if len(got) != 1 || got[0] != (input.Press{Key: input.Up, Mods: input.Shift, Repeat: true}) {
 		t.Errorf("got %v, want one repeat of Up with Shift", got)
 	}

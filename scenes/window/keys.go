@@ -29,6 +29,10 @@ const (
 	repeatAfter = 400 * ticksPerSecond / 1000
 	repeatEvery = ticksPerSecond / 30
 	mostRepeats = 4 // in one frame, however slow it was
+
+	// A frame counts for so much of the first wait at most: where frames take
+	// long, a tap is seen down in one more of them and is still no held key.
+	mostOfWait = repeatAfter / 3
 )
 
 // keys is which key is held and for how long.
@@ -56,6 +60,9 @@ func (k *keys) strokes(out []input.Press, pressed []ebiten.Key, isDown func(ebit
 	}
 	if !k.down || before < 0 {
 		return out
+	}
+	if k.ticks < repeatAfter {
+		ticks = min(ticks, mostOfWait)
 	}
 	k.ticks += ticks
 	for range min(repeats(k.ticks)-repeats(before), mostRepeats) {
