@@ -17,10 +17,10 @@ import (
 // bench measures and prints one "name value" a line. Ratios are taken side by
 // side in the same run, so that they hold on a slow or busy machine.
 func bench() error {
-	if err := setUp(testPackages); err != nil {
+	if err := setUp(append(browserPackages, testPackages...)); err != nil {
 		return err
 	}
-	return errors.Join(stepFigures(os.Stdout), quizFigures(os.Stdout), frameFigures(os.Stdout), startFigures(os.Stdout))
+	return errors.Join(stepFigures(os.Stdout), quizFigures(os.Stdout), frameFigures(os.Stdout), startFigures(os.Stdout), pageFigures(os.Stdout))
 }
 
 // ticksPerSecond is the rate of the world; a test holds it against sim's.

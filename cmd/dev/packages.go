@@ -23,6 +23,9 @@ var windowPackages = []string{
 // library that writes the sheets.
 var testPackages = append(append([]string(nil), windowPackages...), "xvfb", "xauth", "poppler-utils", "libxml2-utils")
 
+// browserPackages is what opens the page as its visitors do.
+var browserPackages = []string{"chromium"}
+
 // setUp installs those of the packages that the system lacks.
 func setUp(packages []string) error {
 	if runtime.GOOS != "linux" {

@@ -13,6 +13,8 @@ import (
 	"slices"
 	"strings"
 	"time"
+
+	"cuesta/cmd/internal/browse"
 )
 
 // test sets up the machine and runs every check; it fails when any fails.
@@ -38,6 +40,7 @@ func (s *suite) checks() {
 	s.raceTests()
 	s.browser()
 	s.windowTests()
+	s.pageTests()
 }
 
 // end prints the totals.
@@ -53,10 +56,13 @@ func (s *suite) end(start time.Time) error {
 // needsDisplay lists the packages whose tests cannot start without a display.
 var needsDisplay = []string{"cuesta/scenes/window", "cuesta/cmd/bench"}
 
+// needsChromium is the package whose tests open the page in a browser.
+const needsChromium = "cuesta/cmd/internal/browse"
+
 // raceTests runs all tests that need no display with the race detector. Each
 // package takes about a gigabyte to build and test that way.
 func (s *suite) raceTests() {
-	packages, err := packagesBut(needsDisplay)
+	packages, err := packagesBut(append([]string{needsChromium}, needsDisplay...))
 	if err != nil {
 		s.check("list of packages", func() (string, error) { return "", err })
 		return
@@ -93,6 +99,23 @@ func (s *suite) windowTests() {
 		return
 	}
 	s.tests("window tests", c)
+}
+
+// pageTests opens the page in Chromium. A machine that cannot have it is told
+// so; where every check must run, as on CI, it fails.
+func (s *suite) pageTests() {
+	err := setUp(browserPackages)
+	if err == nil {
+		_, err = browse.Find()
+	}
+	switch {
+	case err == nil:
+		s.tests("tests in Chromium", goCommand("test", "-json", "-timeout=8m", needsChromium))
+	case os.Getenv("CI") == "true":
+		s.check("tests in Chromium", func() (string, error) { return "", err })
+	default:
+		s.remark(fmt.Sprintf("the tests in Chromium were left out: %v", err))
+	}
 }
 
 // onDisplay makes the command run under a display in memory on Linux.

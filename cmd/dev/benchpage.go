@@ -1,0 +1,73 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+	"time"
+
+	"cuesta/cmd/internal/browse"
+)
+
+// pageFigures are the weight of the page on its way to a visitor, the time to
+// its first frame over that of an empty page of the window library, loaded for
+// the first time turn by turn, and the frames a second of both at 640×360, ours
+// with needle and bubble moving. The empty page is built as anyone builds one.
+func pageFigures(out io.Writer) error {
+	dir, err := os.MkdirTemp("", "cuesta-page-")
+	if err != nil {
+		return err
+	}
+	defer os.RemoveAll(dir)
+	full, empty := filepath.Join(dir, "page"), filepath.Join(dir, "empty")
+	if err := errors.Join(os.Mkdir(full, 0o755), os.Mkdir(empty, 0o755)); err != nil {
+		return err
+	}
+	support, err := wasmSupport("wasm_exec.js")
+	if err != nil {
+		return err
+	}
+	if err := errors.Join(buildWeb(full), browse.BuildEmpty(empty, support)); err != nil {
+		return err
+	}
+	n, err := browse.Weight(full)
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(out, "page_bytes_compressed %d\n", n)
+	return onPages(out, full, empty)
+}
+
+// onPages takes the times of both pages in Chromium.
+func onPages(out io.Writer, full, empty string) error {
+	ours, err := browse.Serve(full)
+	if err != nil {
+		return err
+	}
+	defer ours.Close()
+	bare, err := browse.Serve(empty)
+	if err != nil {
+		return err
+	}
+	defer bare.Close()
+	b, err := browse.Start(browse.Software)
+	if err != nil {
+		return err
+	}
+	defer b.Close()
+	const rounds, long = 5, 4 * time.Second
+	first, firstEmpty, err := browse.Starts(b, ours.URL("bench"), bare.URL(""), rounds)
+	if err != nil {
+		return err
+	}
+	fmt.Fprintf(out, "first_frame_s %.2f\nfirst_frame_empty_s %.2f\nfirst_frame_ratio %.2f\n", first, firstEmpty, first/firstEmpty)
+	rate, err := browse.Rate(b, ours.URL("bench"), long, browse.Swing())
+	if err != nil {
+		return err
+	}
+	rateEmpty, err := browse.Rate(b, bare.URL(""), long, browse.Rest)
+	fmt.Fprintf(out, "page_fps_640x360 %.1f\npage_fps_640x360_empty %.1f\n", rate, rateEmpty)
+	return err
+}
