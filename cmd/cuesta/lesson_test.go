@@ -245,3 +245,43 @@ func TestPicturesOfSteps(t *testing.T) {
 		t.Errorf("%d blue pixels before the water, %d after", before, after)
 	}
 }
+
+// Whatever is typed, a lesson goes on or says why not.
+func FuzzLessonLines(f *testing.F) {
+	for _, s := range []string{"", "next", "go 3", "go -1", "go", "back", "reveal", "look", "notes", "return", "swing 5", "read", "note 035/30", "help swing", "ring 4E", "quit", "wait 9", "\x00", "go 99999999999999999999", "seat side", "arm 400"} {
+		f.Add(s, "next")
+	}
+	l, err := lesson.Parse("two", []byte("title = \"a\"\nplane = \"035/30\"\n[[step]]\nask = \"One?\"\nanswer = \"Two.\"\n[[step]]\nsay = \"Two.\"\nshow = [\"water\"]\n"))
+	if err != nil {
+		f.Fatal(err)
+	}
+	f.Fuzz(func(t *testing.T, first, second string) {
+		if strings.Contains(strings.ToLower(first+second), "picture") {
+			return // it would write files
+		}
+		p, err := lesson.NewPlayer(l)
+		if err != nil {
+			t.Fatal(err)
+		}
+		var out bytes.Buffer
+		s := &telling{env: env{out: &out, err: &out}, p: p}
+		if err := s.run(strings.NewReader(first + "\n" + second + "\nreturn\ngo 1\n")); err != nil {
+			t.Fatal(err)
+		}
+		if p.At() != 0 && !s.ended {
+			t.Errorf("%q, %q: at step %d after go 1", first, second, p.At()+1)
+		}
+	})
+}
+
+func TestBrokenOutputOfLessons(t *testing.T) {
+	for _, args := range [][]string{{"lesson"}, {"lesson", "--json"}, {"lesson", "--example"}, {"lesson", "right-hand"}, {"lesson", "right-hand", "--json"}} {
+		var told bytes.Buffer
+		if got := run(args, env{in: strings.NewReader("\n"), out: broken{}, err: &told}); got != failed {
+			t.Errorf("%v: status %d, want %d", args, got, failed)
+		}
+		if !strings.Contains(told.String(), "the disk is full") {
+			t.Errorf("%v: told %q", args, told.String())
+		}
+	}
+}

@@ -67,11 +67,18 @@ func (s *telling) welcome() {
 }
 
 func (s *telling) run(in io.Reader) error {
-	lines := bufio.NewScanner(in)
-	for !s.ended && s.failed == nil && lines.Scan() {
-		s.line(lines.Text())
+	lines := bufio.NewReaderSize(in, 1<<12)
+	for !s.ended && s.failed == nil {
+		text, err := boundedLine(lines)
+		switch {
+		case err != nil && !errors.Is(err, io.EOF):
+			return err
+		case err != nil && text == "": // the end of the input is no Enter
+			return s.failed
+		}
+		s.line(text)
 	}
-	return errors.Join(s.failed, lines.Err())
+	return s.failed
 }
 
 // line carries out one line.
