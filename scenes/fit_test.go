@@ -15,6 +15,7 @@ func everyStation(t *testing.T, look func(t *testing.T, s station)) {
 			t.Run(fmt.Sprintf("%vx%v at %v", size[0], size[1], text), func(t *testing.T) {
 				see := func(s station) { look(t, s) }
 				benchStations(t, size[0], size[1], Settings{Text: text}, see)
+				labStations(t, size[0], size[1], Settings{Text: text}, see)
 				paperStations(t, size[0], size[1], Settings{Text: text}, see)
 			})
 		}

@@ -226,6 +226,8 @@ func zonesOf(s Scene) ([]*zone, layout) {
 			return zonesOf(s.bench)
 		}
 		return shownZones(&s.screen.zones, func(zoneName) bool { return false }), s.screen.lay
+	case *Lab:
+		return shownZones(&s.screen.zones, func(zoneName) bool { return false }), s.screen.lay
 	}
 	return nil, layout{}
 }

@@ -206,7 +206,7 @@ func (p *labTaking) greeting() string {
 			read++
 		}
 	}
-	said := who(s) + ", "
+	said := lab.Who(s) + ", "
 	switch read {
 	case 0:
 		said += "no reading yet."
@@ -217,13 +217,6 @@ func (p *labTaking) greeting() string {
 		return said + " Station " + p.room.Names()[i] + "."
 	}
 	return said + " Write station and its name."
-}
-
-func who(s form.Student) string {
-	if s.Name == "" || s.Name == s.ID {
-		return s.ID
-	}
-	return s.Name + " (" + s.ID + ")"
 }
 
 func (p *labTaking) station(name string) bool {
@@ -346,36 +339,17 @@ func finished(s string) string { return capitalised(strings.TrimSuffix(s, ".")) 
 
 // kept is the reply to a reading that is safe.
 func (p *labTaking) kept(r lab.Reading) labLine {
-	n := p.room.Lab().Notation
-	lines := []string{fmt.Sprintf("Kept. %s, station %s, reading %d of %d: %q, understood as %s.", who(r.Student), p.room.Names()[r.Station],
-		r.Number, r.Number+r.Left, r.Text, uncapitalised(r.Understood))}
-	l := labLine{OK: true, Reading: r.Text, Understood: r.Understood, Number: r.Number, Left: &r.Left, Counts: r.Counts}
+	told := p.room.Told(r)
+	told[0] = fmt.Sprintf("Kept. %s, station %s, %s", lab.Who(r.Student), p.room.Names()[r.Station], told[0])
+	l := labLine{OK: true, Said: strings.Join(told, "\n"), Reading: r.Text, Understood: r.Understood, Number: r.Number, Left: &r.Left, Counts: r.Counts}
 	if rep := r.Repeats; rep != nil {
-		lines = append(lines, finished(rep.Words(n))+" "+p.counting(r))
 		off := rounded(rep.Off.Degrees(), 3)
-		l.Mean, l.Scatter = orient.Format(rep.Mean.Rounded(orient.Degree/10), n), &off
+		l.Mean, l.Scatter = orient.Format(rep.Mean.Rounded(orient.Degree/10), p.room.Lab().Notation), &off
 	}
 	if r.Mark != nil {
-		lines = append(lines, r.Mark.Said)
 		l.Verdict = r.Mark.Verdict
 	}
-	l.Said = strings.Join(lines, "\n")
 	return l
-}
-
-// counting says which plane is marked.
-func (p *labTaking) counting(r lab.Reading) string {
-	if p.room.Lab().Parts[r.Station].Spec.Station.Mean {
-		return "The mean counts, " + r.Counts + "."
-	}
-	return "The last reading counts."
-}
-
-func uncapitalised(s string) string {
-	if s == "" {
-		return s
-	}
-	return strings.ToLower(s[:1]) + s[1:]
 }
 
 func (p *labTaking) undo() {
@@ -388,7 +362,7 @@ func (p *labTaking) undo() {
 	case p.broke(err):
 	default:
 		s, _ := p.room.Student()
-		p.say("Kept. The reading %q of %s at station %s is taken back; %s may follow there.", text, who(s), p.room.Names()[i], counted(p.room.Left(i), "reading"))
+		p.say("Kept. The reading %q of %s at station %s is taken back; %s may follow there.", text, lab.Who(s), p.room.Names()[i], counted(p.room.Left(i), "reading"))
 	}
 }
 
@@ -443,7 +417,7 @@ func (p *labTaking) class() {
 	}
 	lines := []string{fmt.Sprintf("%s with a reading:", counted(len(all), "student"))}
 	for _, one := range all {
-		lines = append(lines, fmt.Sprintf("  %s: %d of %d stations", who(one.Student), one.Read, p.room.Len()))
+		lines = append(lines, fmt.Sprintf("  %s: %d of %d stations", lab.Who(one.Student), one.Read, p.room.Len()))
 	}
 	p.say("%s", strings.Join(lines, "\n"))
 }

@@ -1,5 +1,12 @@
 package lab
 
+import (
+	"fmt"
+	"strings"
+
+	"cuesta/quiz/form"
+)
+
 // Cautions are the usual ones where people handle slabs in a room (common
 // practice).
 var Cautions = []string{
@@ -7,4 +14,34 @@ var Cautions = []string{
 	"Keep fingers, hands and feet from under a slab and its wedge, and see that it rests firmly before you lean on it.",
 	"Leave nothing over the edge of a table, and wear closed shoes.",
 	"The rules of the building and local codes come first; a licensed practitioner judges whatever bears on safety or building. Practice readings are never data for design.",
+}
+
+// Care is the shortest of them, for where there is room for a line only.
+const Care = "Two people lift a slab; fingers and feet clear; closed shoes."
+
+// Who names a student.
+func Who(s form.Student) string {
+	if s.Name == "" || s.Name == s.ID {
+		return s.ID
+	}
+	return s.Name + " (" + s.ID + ")"
+}
+
+// Told is what is said of a reading that was taken, a paragraph each: how it was
+// understood; where there are several, what they come to and which plane
+// counts; and the verdict, where it is given.
+func (r *Room) Told(d Reading) []string {
+	understood := strings.ToLower(d.Understood[:1]) + d.Understood[1:]
+	out := []string{fmt.Sprintf("reading %d of %d: %q, understood as %s.", d.Number, d.Number+d.Left, d.Text, understood)}
+	if d.Repeats != nil {
+		counts := " The last reading counts."
+		if r.lab.Parts[d.Station].Spec.Station.Mean {
+			counts = " The mean counts, " + d.Counts + "."
+		}
+		out = append(out, d.Repeats.Words(r.lab.Notation)+counts)
+	}
+	if d.Mark != nil {
+		out = append(out, d.Mark.Said)
+	}
+	return out
 }
