@@ -70,8 +70,7 @@ type Bench struct {
 	reveal        stage.Overlays
 	answer        orient.Plane // what the student wrote
 	notice        string
-	notices       int    // told so far
-	again         string // the notice of the next frame
+	notices       int // told so far
 
 	panel   panel
 	page    int           // of the panel
@@ -240,9 +239,6 @@ func (b *Bench) try(err error) {
 // that were carried out.
 func (b *Bench) Update(in input.Frame) []sim.Command {
 	b.issued = b.issued[:0]
-	if b.again != "" {
-		b.notice, b.again = b.again, ""
-	}
 	b.screen.resize(in)
 	b.screen.build(b)
 	b.insets.Unit = b.screen.lay.Unit
