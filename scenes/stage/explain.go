@@ -171,7 +171,7 @@ func (sc *scene) swept(d orient.Angle, r float64) orient.Vec {
 // drawInAir draws the angle of dip: the level above the arrow and the arc
 // between them. The student's own plane stands at the same place.
 func (st *Stage) drawInAir(sc *scene) {
-	if sc.p.Reveal.Arrow && sc.hasStrike() {
+	if sc.p.Reveal.Arrow && sc.hasStrike() && sc.lens.ahead.Z > -0.98 { // from above it has no width
 		st.drawAngle(sc)
 	}
 	if sc.p.Reveal.Yours {
