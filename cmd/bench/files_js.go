@@ -60,6 +60,11 @@ func (p place) lastForm() (form.Form, bool) {
 	return f, err == nil
 }
 
+// lab cannot be opened on a page.
+func (p place) lab(string) (scenes.Scene, error) {
+	return nil, errors.New("a lab keeps its readings in a folder, and a page has none")
+}
+
 func now() string { return time.Now().Format(time.RFC3339) }
 
 // want lets the page ask for a file.

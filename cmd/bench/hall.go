@@ -39,6 +39,8 @@ func (p place) first() (scenes.Scene, error) {
 		return p.bench()
 	case lectureScene:
 		return p.lecture(p.file)
+	case labScene:
+		return p.lab(p.file)
 	case formScene:
 		return p.form(p.file)
 	case hallScene:

@@ -76,6 +76,7 @@ type options struct {
 	w, h   int
 	full   bool
 	guest  bool
+	room   room
 	frames int
 	empty  bool
 
@@ -83,13 +84,14 @@ type options struct {
 	speak    bool
 }
 
-const usage = `The bench in a window, and lectures and forms beside it.
+const usage = `The bench in a window, with lectures, forms and labs beside it.
 
   bench [bench] [--plane PLANE] [--seed N]
   bench hall            everything there is, to choose from
   bench lecture LESSON  the name of a lesson, such as two-readings, or its file
   bench form FORM       a form to answer, ID.form.json; each answer is kept at
                         once, and the form goes on where it was left
+  bench lab STATIONS    the screen on the table of a lab with real slabs
 
 Flags stand before the scene:
   --plane PLANE   begin with this plane, in any notation, such as 035/30
@@ -99,6 +101,10 @@ Flags stand before the scene:
   --guest         keep nothing: no progress, no settings
   --announce      write each change of the screen as a line on standard output
   --speak         have it spoken, as the setting Speech does
+  --roster FILE   of a lab: the class; others are refused then
+  --out DIR       of a lab: where the readings go, readings if left out
+  --station NAME  of a lab: the one station that stands beside this screen
+  --withhold      of a lab: say nothing about right or wrong
 
 A simulator reading is never data for design.
 `

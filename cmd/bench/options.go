@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"flag"
 	"fmt"
 	"io"
@@ -10,6 +11,14 @@ import (
 
 	"cuesta/orient"
 )
+
+// room is how the station screen of a lab is run.
+type room struct {
+	roster   string // the class, a file; "" lets anyone write
+	out      string // folder for the readings
+	station  string // the one beside the screen; "" lets students choose
+	withhold bool
+}
 
 // Limits of a window, in nominal pixels.
 const (
@@ -30,6 +39,10 @@ func read(args []string) (options, error) {
 	f.BoolVar(&o.guest, "guest", false, "")
 	f.BoolVar(&o.announce, "announce", false, "")
 	f.BoolVar(&o.speak, "speak", false, "")
+	f.StringVar(&o.room.roster, "roster", "", "")
+	f.StringVar(&o.room.out, "out", "", "")
+	f.StringVar(&o.room.station, "station", "", "")
+	f.BoolVar(&o.room.withhold, "withhold", false, "")
 	f.StringVar(&o.folder, "folder", "", "")
 	f.IntVar(&o.frames, "frames", 0, "")
 	f.BoolVar(&o.empty, "empty", false, "")
@@ -39,7 +52,13 @@ func read(args []string) (options, error) {
 	if o.frames < 0 {
 		return o, fmt.Errorf("--frames read %d; it counts from 1", o.frames)
 	}
-	return o, o.readScene(f.Args())
+	if err := o.readScene(f.Args()); err != nil {
+		return o, err
+	}
+	if o.room != (room{}) && o.scene != labScene {
+		return o, errors.New("--roster, --out, --station and --withhold belong to the scene lab")
+	}
+	return o, nil
 }
 
 // scene is what the window opens on.
@@ -49,10 +68,11 @@ const (
 	benchScene scene = iota
 	hallScene
 	lectureScene // file is the name of a lesson, or its file
+	labScene     // file holds the stations
 	formScene    // file is a form
 )
 
-var sceneNames = [...]string{benchScene: "bench", hallScene: "hall", lectureScene: "lecture", formScene: "form"}
+var sceneNames = [...]string{benchScene: "bench", hallScene: "hall", lectureScene: "lecture", labScene: "lab", formScene: "form"}
 
 // readScene reads the scene and its file. A file that ends like a form needs no
 // scene before it.
@@ -86,6 +106,8 @@ func (s scene) file() string {
 	switch s {
 	case lectureScene:
 		return "the name of a lesson or its file"
+	case labScene:
+		return "a file of stations"
 	case formScene:
 		return "a form"
 	case benchScene, hallScene:

@@ -24,6 +24,8 @@ func TestRead(t *testing.T) {
 		{"the hall", "--seed 1 hall", options{seed: 1, w: 1280, h: 720, scene: hallScene}},
 		{"a form by its file", "--seed 1 a17.form.json", options{seed: 1, w: 1280, h: 720, scene: formScene, file: "a17.form.json"}},
 		{"a form by its scene", "--seed 1 form a17.json", options{seed: 1, w: 1280, h: 720, scene: formScene, file: "a17.json"}},
+		{"a lecture", "--seed 1 lecture two-readings", options{seed: 1, w: 1280, h: 720, scene: lectureScene, file: "two-readings"}},
+		{"a lab", "--seed 1 --station 3 --out r lab s.toml", options{seed: 1, w: 1280, h: 720, scene: labScene, file: "s.toml", room: room{station: "3", out: "r"}}},
 		{"measuring", "--seed 1 --frames 400 --empty", options{seed: 1, w: 1280, h: 720, frames: 400, empty: true}},
 	}
 	for _, tt := range tests {
@@ -55,7 +57,7 @@ func TestChance(t *testing.T) {
 
 func TestWrongWordsAreToldInOneLine(t *testing.T) {
 	for _, args := range []string{
-		"outcrop", "bench extra", "form", "form a b", "hall x", "--plane nonsense", "--plane", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
+		"outcrop", "bench extra", "form", "form a b", "hall x", "--station 3", "lab", "--plane nonsense", "--plane", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
 		"--size 0x0", "--size 99999x20", "--frames -3", "--frames x", "--no-such-flag",
 	} {
 		var out, problems bytes.Buffer

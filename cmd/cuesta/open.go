@@ -40,6 +40,7 @@ var scenes = []scene{
 	{"bench", "", "the bench; nothing said means this"},
 	{"hall", "", "everything there is, to choose from"},
 	{"lecture", "the name of a lesson, such as two-readings, or its file", "a lecture for the projector; cuesta lesson lists them"},
+	{"lab", "a file of stations", "the screen of a lab; cuesta lab --help says more"},
 	{"form", "a form, ID.form.json", "a form to answer"},
 }
 
