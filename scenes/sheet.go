@@ -483,6 +483,7 @@ func (m *maker) helpLines() [][2]string {
 		{set.keysFor(keymap.Help, keymap.Settings, keymap.Keys), "this help; the settings; the keys, which can all be changed"},
 		{set.keysFor(keymap.Closer), "come closer; drag the ground to walk round"},
 		{m.overlayKeys(), "after the answer: water, strike, arrow, hand, numbers, yours"},
+		{"Switches", "in the settings: a mark goes from control to control, and Space, Enter, " + set.keysFor(keymap.Switch) + " or a touch anywhere presses what it is on; with two switches Space or " + set.keysFor(keymap.SwitchMove) + " moves it"},
 	} {
 		if l[0] != "" {
 			lines = append(lines, l)
