@@ -48,8 +48,13 @@ func (sc *scene) magnify() {
 
 // letter is the size of the ring letters: smaller in small pictures.
 func (sc *scene) letter() float64 {
-	return sc.px(letterSize) * sc.textScale() * min(1, max(0.8, sc.p.Rect.W/(560*sc.p.Unit)))
+	size := sc.px(letterSize) * sc.textScale() * min(1, max(0.8, sc.p.Rect.W/(560*sc.p.Unit)))
+	return min(size, max(sc.px(15), letterShare*min(sc.p.Rect.W, sc.p.Rect.H)))
 }
+
+// letterShare is the most of a small picture that a letter takes up: the rock
+// is what matters.
+const letterShare = 0.075
 
 // reach is how far the bench reaches above, below and beside the target at
 // scale 1, for whatever azimuth the eye may have.

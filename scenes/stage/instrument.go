@@ -51,7 +51,7 @@ func (st *Stage) drawBody(sc *scene, s *prism) {
 	side := func(f int) tint { return colour(sc.th.PlateSide, sc.shade(s.norm[f]), 1) }
 	s.face(&b, 4, colour(sc.th.PlateUnder, sc.shade(s.norm[4]), 1))
 	if s.seen[4] {
-		sc.backArrow(&b, colour(sc.th.PlateLine, sc.shade(s.norm[4]), 1))
+		sc.backArrow(&b, colour(sc.th.Edge, sc.barLight(s.norm[4]), 1))
 	}
 	for _, f := range [2]int{0, 2} {
 		s.face(&b, f, colour(sc.th.Edge, sc.barLight(s.norm[f]), 1))

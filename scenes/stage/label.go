@@ -209,7 +209,7 @@ func (sc *scene) free(b box) bool {
 	}
 	pad := sc.px(4)
 	wide := box{b.x - pad, b.y - pad, b.w + 2*pad, b.h + 2*pad}
-	if sc.toolHull.meets(wide) {
+	if sc.toolHull.meets(wide) || sc.onHand(wide) {
 		return false
 	}
 	if sc.hasStrike() && (sc.p.Reveal.Arrow || sc.p.Reveal.Numbers) {
@@ -227,6 +227,24 @@ func (sc *scene) free(b box) bool {
 		return !sc.crosses(wide, p, q) && !sc.crosses(wide, sc.swept(0, 0), d)
 	}
 	return true
+}
+
+// onHand says whether a box lies on the drawn hand.
+func (sc *scene) onHand(b box) bool {
+	if !sc.p.Reveal.Hand || !sc.hasStrike() {
+		return false
+	}
+	const n = 8
+	a0 := sc.handA()
+	for i := range n + 1 {
+		for j := range n + 1 {
+			x, y := sc.lens.project(sc.on(a0-handSize*(handBox.X+handBox.W*float64(i)/n), handB-handSize*(handBox.Y+handBox.H*float64(j)/n), 0))
+			if x > b.x && x < b.x+b.w && y > b.y && y < b.y+b.h {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // crosses says whether the line from p to q meets a box in the picture.

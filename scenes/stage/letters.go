@@ -14,6 +14,7 @@ var quarters = [4]string{"N", "E", "S", "W"}
 type letter struct {
 	theme   *theme.Theme
 	size    float64
+	strong  bool // in ink, to be read over the water
 	texture *draw.Texture
 }
 
@@ -45,11 +46,12 @@ func (st *Stage) drawLetters(sc *scene) {
 // in every frame.
 func (st *Stage) letter(sc *scene, i int, size float64) *draw.Texture {
 	l := &st.letters[i]
-	if l.texture != nil && l.theme == sc.th && l.size == size {
+	strong := i == 0 || sc.p.Reveal.Water
+	if l.texture != nil && l.theme == sc.th && l.size == size && l.strong == strong {
 		return l.texture
 	}
 	c := sc.th.Ink2
-	if i == 0 {
+	if strong {
 		c = sc.th.Ink
 	}
 	side := 2 * math.Ceil(0.7*size)
@@ -59,7 +61,7 @@ func (st *Stage) letter(sc *scene, i int, size float64) *draw.Texture {
 	}
 	list := &draw.List{W: side, H: side}
 	list.Text(text)
-	*l = letter{sc.th, size, &draw.Texture{W: int(side), H: int(side), List: list, Version: 1}}
+	*l = letter{sc.th, size, strong, &draw.Texture{W: int(side), H: int(side), List: list, Version: 1}}
 	return l.texture
 }
 
