@@ -128,6 +128,7 @@ type onPage struct {
 	hall  *scenes.Hall
 	place place
 	came  []scenes.Scene // opened by files that came in
+	text  scenes.TextSize
 }
 
 // Update takes a frame of input.
@@ -138,6 +139,10 @@ func (s *onPage) Update(f input.Frame) {
 	s.came = nil
 	s.heard.Update(f)
 	s.want(s.hall.Wanted())
+	if now := s.hall.Settings().Text; now != s.text {
+		s.text = now
+		tell("text", now != scenes.Text100)
+	}
 }
 
 var (

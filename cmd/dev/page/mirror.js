@@ -299,7 +299,8 @@
     if (say.length === 0) {
       return;
     }
-    live.textContent = say.join(" ");
+    const words = say.join(" ");
+    live.textContent = words === live.textContent ? words + "\u00a0" : words; // the same words again are news too
     clearTimeout(quiet);
     quiet = setTimeout(() => { live.textContent = ""; }, 8000);
   };

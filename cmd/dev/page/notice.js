@@ -38,6 +38,13 @@
     }
     cuesta.attend();
   });
+  // text is told whether the text is larger than usual: the program then needs
+  // a larger page.
+  cuesta.text = large => {
+    document.documentElement.dataset.text = large ? "large" : "usual";
+    window.dispatchEvent(new Event("resize"));
+  };
+
   // typeface takes the program's own type, for what the page writes itself.
   cuesta.typeface = (data, weight) => {
     try {
