@@ -28,9 +28,10 @@ func demoClassCommand(e env) *cobra.Command {
 		Short: "An invented class, from roster to report",
 		Long: "Writes a folder with a roster and a blueprint of an invented field school, deals\n" +
 			"the forms, lets simulated students sit them, marks what they hand in, and reports\n" +
-			"on the class. Every step is one that an instructor takes with the commands deal,\n" +
-			"take and grade; the students are as invented as their answers. With the same seed\n" +
-			"it is the same class again.",
+			"on the class, and on a lab with slabs that its first thirty students measure. Every\n" +
+			"step is one that an instructor takes with the commands deal, take, lab and grade;\n" +
+			"the students are as invented as their answers. With the same seed it is the same\n" +
+			"class again.",
 		Example: "  cuesta demo-class tarn-fell\n" +
 			"  cuesta demo-class --students 120 --seed 7 big-class",
 		Args: func(_ *cobra.Command, words []string) error {
@@ -77,6 +78,9 @@ func (d *demo) run(dir string) error {
 	if err := d.grade(dir, names); err != nil {
 		return err
 	}
+	if err := d.gradeLab(dir); err != nil {
+		return err
+	}
 	return d.tell(dir)
 }
 
@@ -105,6 +109,9 @@ func (d *demo) make(dir string, b form.Blueprint, roster []form.Student) (names 
 		return nil, err
 	}
 	if names, err = d.sit(to, dealing.Forms, b.Seed); err != nil {
+		return nil, err
+	}
+	if err = d.measureSlabs(to, roster, b.Seed); err != nil {
 		return nil, err
 	}
 	return names, to.keep()
@@ -142,8 +149,9 @@ func (d *demo) grade(dir string, names []string) error {
 func (d *demo) tell(dir string) error {
 	_, err := fmt.Fprintf(d.out, "An invented class in %s:\n"+
 		"  %-16s the quiz\n  %-16s the students\n  %-16s what each was dealt, and the key\n"+
-		"  %-16s what simulated students handed in\n  %-16s the marks\n  %-16s begin with report.html\n",
-		dir, demoBlueprint, demoRoster, demoForms, demoSubmissions, demoGrades, demoReport)
+		"  %-16s what simulated students handed in\n  %-16s the marks\n  %-16s begin with report.html\n"+
+		"  %-16s the same students at slabs in a room: stations, readings, marks and report\n",
+		dir, demoBlueprint, demoRoster, demoForms, demoSubmissions, demoGrades, demoReport, demoLab)
 	return err
 }
 

@@ -9,6 +9,7 @@ import (
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/grade"
+	"cuesta/quiz/item"
 )
 
 var (
@@ -106,8 +107,11 @@ func itemOf(i int, m grade.Marked) itemFeedback {
 		f.Understood = m.Mark.Understood
 	}
 	f.State, f.Class = state(m)
+	if st, ok := m.Item.(item.AtStation); ok && st.Station().Mean && m.Given > 1 {
+		f.Said = []string{fmt.Sprintf("This is the mean of your %d readings.", m.Given)}
+	}
 	if m.Mark.Said != f.State+"." && m.Mark.Said != "" {
-		f.Said = strings.Split(m.Mark.Said, "\n")
+		f.Said = append(f.Said, strings.Split(m.Mark.Said, "\n")...)
 	}
 	return f
 }
