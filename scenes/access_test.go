@@ -40,7 +40,7 @@ func screensAll(t *testing.T) []screenOf {
 	bench("on its side", input.Press{Rune: 't'})
 	bench("settings", presses(input.F2)...)
 	bench("help", presses(input.F1)...)
-	bench("keys", presses(input.F3)...)
+	bench("keys", presses(input.F4)...)
 	bench("judged", input.Press{Rune: '1'}, input.Press{Rune: '/'}, input.Press{Rune: '2'}, input.Press{Key: input.Enter})
 	p := NewPaper(newMemory(t, 4), Settings{})
 	out = append(out, screenOf{"form", p, func() *[zoneCount]zone { return &p.screen.zones }, func() float64 { return p.screen.lay.Unit }, presses(input.PageDown, input.PageDown)})
@@ -121,7 +121,7 @@ func (o screenOf) rings(id describe.ID) bool {
 
 // Escape leads out of every panel, and nothing has to be done before.
 func TestEscapeLeadsOut(t *testing.T) {
-	for _, key := range []input.Key{input.F1, input.F2, input.F3} {
+	for _, key := range []input.Key{input.F1, input.F2, input.F4} {
 		k := newHands(t, BenchOptions{Seed: 2})
 		k.key(key, 0)
 		if k.b.panel == noPanel {

@@ -14,7 +14,7 @@ import (
 // askFor opens the list of keys, chooses an action and presses a key.
 func (k *hands) askFor(a keymap.Action, p input.Press) {
 	k.t.Helper()
-	k.key(input.F3, 0)
+	k.key(input.F4, 0)
 	for range 20 {
 		if k.b.Description().Find(idKeyRow+describe.ID(a)) != nil {
 			break
@@ -46,7 +46,7 @@ func TestAKeyIsGivenAnotherMeaning(t *testing.T) {
 	if n := k.b.Description().Find(idTurn); n == nil || n.Keys != "F" {
 		t.Errorf("the control tells the key %+v, want F", n)
 	}
-	k.key(input.F3, 0)
+	k.key(input.F4, 0)
 	k.act(idPanelMore)
 	for k.b.Description().Find(idUsualKeys) == nil {
 		k.act(idPanelMore)

@@ -26,7 +26,7 @@ var benchStates = map[string]func(*hands){
 	"judged":   func(k *hands) { k.typing("123/45"); k.key(input.Enter, 0) },
 	"help":     func(k *hands) { k.key(input.F1, 0) },
 	"settings": func(k *hands) { k.key(input.F2, 0) },
-	"keys":     func(k *hands) { k.key(input.F3, 0) },
+	"keys":     func(k *hands) { k.key(input.F4, 0) },
 	"keypad":   func(k *hands) { k.click(idKeypad) },
 }
 

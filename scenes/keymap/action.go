@@ -78,7 +78,7 @@ var actions = [Actions]action{
 	ReadOut:    {"read-out", "Say what level and scale show", AtBench, typed('d')},
 	Help:       {"help", "Help", Everywhere, named(input.F1)},
 	Settings:   {"settings", "Settings", Everywhere, named(input.F2)},
-	Keys:       {"keys", "This list of keys", Everywhere, named(input.F3)},
+	Keys:       {"keys", "This list of keys", Everywhere, named(input.F4)},
 	Menu:       {"menu", "Back to the menu", Everywhere, named(input.F10)},
 	NextItem:   {"next-question", "Next question of a form", InForm, named(input.PageDown)},
 	LastItem:   {"last-question", "Question before", InForm, named(input.PageUp)},
@@ -89,7 +89,7 @@ var actions = [Actions]action{
 	Pointer:    {"pointer", "Show the pointer", InLecture, typed('p')},
 	Reveal:     {"reveal", "Reveal the answer", InLecture, typed('r')},
 	Switch:     {"switch", "Switch: press what is marked", Everywhere, named(input.F8)},
-	SwitchMove: {"switch-move", "Second switch: move the mark", Everywhere, named(input.F7)},
+	SwitchMove: {"switch-move", "Second switch: move the mark", Everywhere, named(input.F9)},
 }
 
 // Words is what the action does.

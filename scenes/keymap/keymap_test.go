@@ -45,14 +45,14 @@ func TestAKeyThatIsTakenIsExchanged(t *testing.T) {
 }
 
 func TestOneKeyMayServeAFormAndALecture(t *testing.T) {
-	m, swapped, err := keymap.Map{}.With(keymap.NextItem, stroke(input.F4))
+	m, swapped, err := keymap.Map{}.With(keymap.NextItem, stroke(input.F6))
 	if err != nil || len(swapped) != 0 {
 		t.Fatalf("got %v, %v", swapped, err)
 	}
 	if got := m.Of(keymap.NextStep); got != stroke(input.PageDown) {
 		t.Errorf("the lecture's key became %v", got)
 	}
-	if _, swapped, err = m.With(keymap.NextStep, stroke(input.F4)); err != nil || len(swapped) != 0 {
+	if _, swapped, err = m.With(keymap.NextStep, stroke(input.F6)); err != nil || len(swapped) != 0 {
 		t.Errorf("got %v, %v; a form and a lecture never meet", swapped, err)
 	}
 }
@@ -80,7 +80,7 @@ func TestALetterCannotWorkEverywhere(t *testing.T) {
 
 func TestKeysAreKept(t *testing.T) {
 	m, _, _ := keymap.Map{}.With(keymap.SwingLess, sign('h'))
-	m, _, _ = m.With(keymap.Tap, stroke(input.F4))
+	m, _, _ = m.With(keymap.Tap, stroke(input.F6))
 	data, err := json.Marshal(m)
 	if err != nil {
 		t.Fatal(err)

@@ -74,7 +74,7 @@ func (s Stroke) reserved(a Action) string {
 		return s.String() + " writes into the note"
 	}
 	if s.Typed() && a.Place() == Everywhere {
-		return s.String() + " writes where there is a field, and this is to work there too: take a key such as F5"
+		return s.String() + " writes where there is a field, and this is to work there too: take a key that writes nothing"
 	}
 	return ""
 }
