@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
+	"slices"
 	"sync"
 	"sync/atomic"
 	"syscall"
@@ -151,10 +152,19 @@ func (g *game) Update() error {
 		return ebiten.Termination
 	}
 	f := g.hand.frame(g.w, g.h, g.scale)
+	if fills(f.Presses) {
+		ebiten.SetFullscreen(!ebiten.IsFullscreen())
+	}
 	g.scene.update(f)
 	g.front.show(g.scene, f)
 	g.ears.listen(g.scene)
 	return nil
+}
+
+// fills says that the key was pressed with which a window fills the screen, or
+// leaves it. A browser has that key to itself.
+func fills(ps []input.Press) bool {
+	return slices.ContainsFunc(ps, func(p input.Press) bool { return p.Key == input.F11 && !p.Repeat })
 }
 
 // Draw paints the scene.
