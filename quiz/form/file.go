@@ -9,6 +9,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"cuesta/quiz/written"
 )
 
 // Sizes in bytes above which files are not read, and their version.
@@ -130,8 +132,8 @@ func jsonProblem(text []byte, err error) error {
 }
 
 func problemAt(text []byte, offset int, format string, a ...any) error {
-	p := placed(text, max(0, offset))
-	return &Wrong{Err: ErrFile, Problems: []Problem{{p.line, p.column, fmt.Sprintf(format, a...)}}}
+	line, column := written.Place(text, max(0, offset))
+	return &Wrong{Err: ErrFile, Problems: []Problem{{Line: line, Column: column, Said: fmt.Sprintf(format, a...)}}}
 }
 
 func plainType(kind string) string {

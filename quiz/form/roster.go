@@ -205,7 +205,7 @@ func indexOf(words []string, s string) int {
 }
 
 func wouldColumn(name string) string {
-	if n := nearest(name, columns); n != "" {
+	if n := Nearest(name, columns); n != "" {
 		return "perhaps " + n + " was meant"
 	}
 	return "the columns are " + strings.Join(columns, ", ") + "; leave others out"

@@ -2,7 +2,6 @@ package form
 
 import (
 	"io"
-	"reflect"
 	"strconv"
 	"strings"
 	"unicode"
@@ -10,6 +9,7 @@ import (
 	"cuesta/orient"
 	"cuesta/quiz"
 	"cuesta/quiz/item"
+	"cuesta/quiz/written"
 )
 
 // LabStation is the kind of the items of a lab.
@@ -46,7 +46,7 @@ const (
 	usualReadings  = 5
 )
 
-var stationsFile = fileKind{ErrStations, "a file of stations", "station", reflect.TypeFor[stationsTOML]()}
+var stationsFile = written.Kind{Name: "a file of stations", Err: ErrStations, Largest: LargestBlueprint}
 
 // ReadStations reads a file of stations (TOML): a lab as a blueprint with a
 // part for each station. It is as strict as ReadBlueprint, and its errors are
@@ -59,35 +59,35 @@ func ReadStations(from io.Reader) (Blueprint, error) {
 		return Blueprint{}, err
 	}
 	b := c.stations(in)
-	return b, c.result()
+	return b, c.Result()
 }
 
 // stations checks the whole file.
-func (c *checker) stations(in stationsTOML) Blueprint {
+func (c checker) stations(in stationsTOML) Blueprint {
 	b := Blueprint{
 		Title:     c.text("title", in.Title),
 		Notation:  c.notation("notation", in.Notation, orient.AzimuthDip),
-		PassShare: c.number("pass", in.Pass, 0.5, 0, 1),
-		Cautions:  c.truth("cautions", in.Cautions, true),
+		PassShare: c.Number("pass", in.Pass, 0.5, 0, 1),
+		Cautions:  c.Truth("cautions", in.Cautions, true),
 		Tolerance: c.tolerance("tolerance", in.Tolerance, quiz.DefaultTolerance),
 	}
 	if b.Title == "" && in.Title == nil {
-		c.blame("title", "there is no title; write one, such as title = \"Slabs in the lab\"")
+		c.Blame("title", "there is no title; write one, such as title = \"Slabs in the lab\"")
 	}
 	c.place(&b, in.Place)
 	part := Part{
 		Kind: LabStation, Count: 1,
-		Attempts: int(c.whole("readings", in.Readings, usualReadings, 1, mostAttempts)),
+		Attempts: int(c.Whole("readings", in.Readings, usualReadings, 1, mostAttempts)),
 		Spec: item.Spec{
 			Notation: b.Notation, Tolerance: b.Tolerance, Declination: b.Field.Declination, Field: b.Field, RingPreset: b.RingPreset,
-			Station: item.Station{Mean: c.word("counts", in.Counts, 0, "last", "mean") == 1},
+			Station: item.Station{Mean: c.Word("counts", in.Counts, 0, "last", "mean") == 1},
 		},
 	}
 	switch n := len(in.Stations); {
 	case n == 0:
-		c.blame("station", "there is no station; write at least one [[station]] with its name and plane")
+		c.Blame("station", "there is no station; write at least one [[station]] with its name and plane")
 	case n > mostStations:
-		c.blame("station."+strconv.Itoa(mostStations), "read %d stations; a lab has at most %d", n, mostStations)
+		c.Blame("station."+strconv.Itoa(mostStations), "read %d stations; a lab has at most %d", n, mostStations)
 		return b
 	}
 	seen := map[string]string{}
@@ -99,26 +99,26 @@ func (c *checker) stations(in stationsTOML) Blueprint {
 }
 
 // station reads one station into a copy of a part.
-func (c *checker) station(path string, in stationTOML, p Part, seen map[string]string) Part {
+func (c checker) station(path string, in stationTOML, p Part, seen map[string]string) Part {
 	st := &p.Spec.Station
 	st.Name = c.stationName(path, in.Name, seen)
 	st.Words = c.text(path+".words", in.Words)
 	st.Note = c.text(path+".note", in.Note)
 	st.Strike = c.angle(path+".strike_uncertainty", in.Strike, 0, mostOff)
 	st.Dip = c.angle(path+".dip_uncertainty", in.Dip, 0, mostOff)
-	p.Points = c.number(path+".points", in.Points, 1, 0, mostPoints)
+	p.Points = c.Number(path+".points", in.Points, 1, 0, mostPoints)
 	st.Plane, st.Known = c.plane(path+".plane", in.Plane, p.Spec.Notation)
 	if in.Plane == nil && (in.Strike != nil || in.Dip != nil) {
-		c.blame(path, "station %s: it has an uncertainty but no plane; write both, such as plane = \"035/30\"", shortened(st.Name))
+		c.Blame(path, "station %s: it has an uncertainty but no plane; write both, such as plane = \"035/30\"", shortened(st.Name))
 	}
 	return p
 }
 
 // stationName reads a name that is read from across the room and typed a
 // hundred times: short, in one piece, and unlike the others.
-func (c *checker) stationName(path string, v any, seen map[string]string) string {
+func (c checker) stationName(path string, v any, seen map[string]string) string {
 	if v == nil {
-		c.blame(path, "name: there is none; write the letter or number on its card, such as name = \"A\"")
+		c.Blame(path, "name: there is none; write the letter or number on its card, such as name = \"A\"")
 		return ""
 	}
 	if n, ok := v.(int64); ok {
@@ -126,12 +126,12 @@ func (c *checker) stationName(path string, v any, seen map[string]string) string
 	}
 	name, ok := v.(string)
 	if !ok || !isStationName(name) {
-		c.blame(path+".name", "name: read %s; write one word of at most %d letters and figures, such as \"A\" or \"3\"", shown(v), longestStation)
+		c.Blame(path+".name", "name: read %s; write one word of at most %d letters and figures, such as \"A\" or \"3\"", shown(v), longestStation)
 		return ""
 	}
 	low := strings.ToLower(name)
 	if before, twice := seen[low]; twice {
-		c.blame(path+".name", "name: read %s, which names another station too (%s); every station has a name of its own", shown(name), before)
+		c.Blame(path+".name", "name: read %s, which names another station too (%s); every station has a name of its own", shown(name), before)
 	}
 	seen[low] = name
 	return name
@@ -149,18 +149,18 @@ func isStationName(s string) bool {
 }
 
 // plane reads how a slab lies, in any notation.
-func (c *checker) plane(path string, v any, n orient.Notation) (p orient.Plane, known bool) {
+func (c checker) plane(path string, v any, n orient.Notation) (p orient.Plane, known bool) {
 	if v == nil {
 		return p, false
 	}
 	text, ok := v.(string)
 	if !ok {
-		c.blame(path, "plane: read %s; write it in quotes, such as plane = \"035/30\"", shown(v))
+		c.Blame(path, "plane: read %s; write it in quotes, such as plane = \"035/30\"", shown(v))
 		return p, false
 	}
 	e, err := orient.Parse(text, n)
 	if err != nil {
-		c.blame(path, "plane: %v", err)
+		c.Blame(path, "plane: %v", err)
 		return p, false
 	}
 	e.Plane.Strike = orient.AzimuthOf(degrees(inDegrees(e.Plane.Strike.Angle())))
@@ -169,7 +169,7 @@ func (c *checker) plane(path string, v any, n orient.Notation) (p orient.Plane, 
 }
 
 // keyed notes where some stations have a plane and others have not.
-func (c *checker) keyed(in []stationTOML) {
+func (c checker) keyed(in []stationTOML) {
 	with := 0
 	for _, s := range in {
 		if s.Plane != nil {
@@ -178,7 +178,7 @@ func (c *checker) keyed(in []stationTOML) {
 	}
 	for i, s := range in {
 		if s.Plane == nil && with > 0 {
-			c.blame("station."+strconv.Itoa(i), "plane: there is none; write how the slab lies, such as plane = \"035/30\", or leave it out at every station for a copy that gives nothing away")
+			c.Blame("station."+strconv.Itoa(i), "plane: there is none; write how the slab lies, such as plane = \"035/30\", or leave it out at every station for a copy that gives nothing away")
 		}
 	}
 }

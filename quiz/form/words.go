@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"cuesta/orient"
+	"cuesta/quiz/written"
 )
 
 // notations are the words for notations in files, in their order.
@@ -29,40 +30,7 @@ func notationOf(word string) (orient.Notation, bool) {
 }
 
 // Nearest is the one of the known words that s was probably meant to be, or "".
-func Nearest(s string, known []string) string { return nearest(s, known) }
-
-// nearest is the known word that s was probably meant to be, or "": at most
-// two letters away, and no more than half of the word.
-func nearest(s string, known []string) string {
-	best, least := "", 3
-	for _, k := range known {
-		if d := edits(s, k); d < least && 2*d <= len(k) {
-			best, least = k, d
-		}
-	}
-	return best
-}
-
-// edits is Levenshtein's distance in bytes.
-func edits(a, b string) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
-	}
-	for i := range len(a) {
-		diagonal := row[0]
-		row[0] = i + 1
-		for j := range len(b) {
-			cost := diagonal
-			if a[i] != b[j] {
-				cost++
-			}
-			diagonal = row[j+1]
-			row[j+1] = min(cost, row[j]+1, diagonal+1)
-		}
-	}
-	return row[len(b)]
-}
+func Nearest(s string, known []string) string { return written.Nearest(s, known) }
 
 // listed is a list in words, or a remark that there is nothing to list.
 func listed(words []string) string {

@@ -106,6 +106,13 @@ func (f *finder) keep(parts []string, key *unstable.Node) {
 	f.at[p] = placed(f.parser.Data(), int(key.Raw.Offset))
 }
 
+// Place is the line and column, from 1, of an offset in a text; the column in
+// characters.
+func Place(text []byte, offset int) (line, column int) {
+	p := placed(text, offset)
+	return p.line, p.column
+}
+
 // placed is the position of an offset, the column in characters.
 func placed(text []byte, offset int) position {
 	before := text[:min(offset, len(text))]

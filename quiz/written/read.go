@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"reflect"
 	"sort"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
@@ -56,7 +57,7 @@ func (k Kind) plain(text []byte) ([]byte, error) {
 	text = bytes.TrimPrefix(text, []byte("\uFEFF"))
 	switch {
 	case len(text) > k.Largest:
-		return nil, k.wrong(Problem{Said: fmt.Sprintf("it is longer than %d KB; %s is a few pages of text", k.Largest>>10, k.Name)})
+		return nil, k.wrong(Problem{Said: fmt.Sprintf("it is longer than %d KB; %s is a page or two of text", k.Largest>>10, k.Name)})
 	case bytes.HasPrefix(text, []byte("\xFF\xFE")) || bytes.HasPrefix(text, []byte("\xFE\xFF")):
 		return nil, k.wrong(Problem{Said: "it is written in UTF-16; save it as UTF-8"})
 	}
@@ -121,14 +122,37 @@ func (c *Checker) Blame(path, format string, a ...any) {
 	}
 }
 
+// Count is the number of problems so far.
+func (c *Checker) Count() int { return len(c.problems) }
+
 // unknown notes the keys that no field takes.
 func (c *Checker) unknown(err *toml.StrictMissingError) {
 	for _, e := range err.Errors {
 		key := e.Key()
 		line, column := e.Position()
-		said := fmt.Sprintf("read the key %s, which is not known here; %s", Quoted(key[len(key)-1]), c.would(key))
+		said := fmt.Sprintf("read the key %s, which is not known here; %s", Quoted(key[len(key)-1]), c.would(c.whole(key, position{line, column})))
 		c.problems = append(c.problems, Problem{line, column, said})
 	}
+}
+
+// whole is the key at a place with the tables around it: the decoder does not
+// tell those of a table in one line.
+func (c *Checker) whole(key []string, at position) []string {
+	for path, p := range c.at {
+		if p != at || !strings.HasSuffix(path, key[len(key)-1]) {
+			continue
+		}
+		var names []string
+		for _, part := range strings.Split(path, ".") {
+			if _, err := strconv.Atoi(part); err != nil {
+				names = append(names, part)
+			}
+		}
+		if len(names) > len(key) {
+			key = names
+		}
+	}
+	return key
 }
 
 // would is what could stand in the place of a key.

@@ -84,6 +84,18 @@ func printable(s string, lines bool) bool {
 	return true
 }
 
+// Truth reads true or false.
+func (c *Checker) Truth(path string, v any, def bool) bool {
+	b, ok := v.(bool)
+	if v != nil && !ok {
+		c.Blame(path, "%s: read %s; write true or false, without quotes", last(path), Shown(v))
+	}
+	if !ok {
+		return def
+	}
+	return b
+}
+
 // Word reads one of a few words and gives its place among them.
 func (c *Checker) Word(path string, v any, def int, words ...string) int {
 	if v == nil {

@@ -44,7 +44,7 @@ answer = "None."
 mistake = "declination-not-set"
 [[step]]
 say = "a\nb"
-pose = { seat = "edge", arm = 3 }
+pose = { seat = "edge", arm = 3, swnig = 4 }
 do = ["seat lid"]
 plane = ""
 [[step]]
@@ -73,6 +73,7 @@ do = ["seat side", "arm 5", "seat edge", "arm 5"]
 		`line 18, column 1: mistake: declination-not-set needs a declination`,
 		`line 20, column 1: say: read "a\nb"; write one line`,
 		`line 21, column 25: arm: it is turned on the side only`,
+		`line 21, column 34: read the key "swnig", which is not known here; perhaps swing was meant`,
 		`line 22, column 1: do: read "seat lid"`,
 		`line 23, column 1: plane: read nothing`,
 		`line 25, column 1: do: read "arm 5"; the arm is turned with the instrument on its side`,
