@@ -132,6 +132,9 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintShown:
 		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", "Enter goes on"
 	case hintPanel:
+		if b.notice != "" { // its own place is covered
+			return b.notice, ""
+		}
 		if b.panel == keysPanel {
 			return b.keyLine(), ""
 		}

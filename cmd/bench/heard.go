@@ -55,7 +55,7 @@ func (h *heard) listen(l scenes.Loudness, done []sim.Command) sound.State {
 func (h *heard) Sound() sound.State { return h.state }
 
 // noSound is what is shown where the sound cannot be heard.
-const noSound = "No sound device was found: the sound stays off, and everything else works. Headphones or speakers that are plugged in now are found when the program starts anew."
+const noSound = "No sound device was found, so nothing sounds; everything else works. Plug one in and start the program again."
 
 // Unheard shows why nothing is heard.
 func (h *heard) Unheard(error) { h.tell(noSound) }
