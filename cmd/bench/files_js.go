@@ -22,6 +22,10 @@ func (p place) files() []scenes.Door {
 		out = append(out, scenes.Door{Group: scenes.Practice, Title: "Form " + f.Student.ID, Words: f.Blueprint.Title + ", where you left it.",
 			Open: func() (scenes.Scene, error) { return p.answer(f) }})
 	}
+	if k, ok := lastSubmission(); ok && p.store != nil {
+		out = append(out, scenes.Door{Group: scenes.Practice, Title: "Save what you handed in again", Words: k.Name + ", kept in this browser until the next.",
+			Open: func() (scenes.Scene, error) { return nil, k.saveAgain() }})
+	}
 	return out
 }
 
@@ -130,6 +134,23 @@ type kept struct {
 	Name, Text string
 }
 
+const submission = page("cuesta.submission")
+
+func lastSubmission() (k kept, ok bool) {
+	data, err := submission.Load()
+	if err != nil || len(data) == 0 {
+		return k, false
+	}
+	err = json.Unmarshal(data, &k)
+	return k, err == nil && k.Name != ""
+}
+
+// saveAgain saves the copy as a file. It opens no scene, and says so.
+func (k kept) saveAgain() error {
+	save(k.Name, "application/json", []byte(k.Text))
+	return errors.New(k.Name + " has been saved again; it is among your downloads.")
+}
+
 // handIn saves the submission as a file, and keeps a copy until the next one.
 func handIn(f form.Form, sub form.Submission) (string, error) {
 	var b bytes.Buffer
@@ -138,7 +159,7 @@ func handIn(f form.Form, sub form.Submission) (string, error) {
 	}
 	name := form.FileName(f.Student.ID) + form.SubmissionEnding
 	if data, err := json.Marshal(kept{name, b.String()}); err == nil {
-		if err := page("cuesta.submission").Save(data); err != nil {
+		if err := submission.Save(data); err != nil {
 			tell("notice", "The browser kept no copy of the submission: look whether the file has been saved.")
 		}
 	}

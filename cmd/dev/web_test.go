@@ -117,7 +117,7 @@ func TestThePageAsksForNothingOutside(t *testing.T) {
 		t.Fatal(err)
 	}
 	index := text(t, written(t, "a program"), "index.html")
-	for _, rule := range []string{"default-src 'none'", "connect-src 'self'", "script-src 'self' 'wasm-unsafe-eval'"} {
+	for _, rule := range []string{"default-src 'none'", "connect-src 'self'", "script-src 'self' 'wasm-unsafe-eval' blob:;"} {
 		if !strings.Contains(index, rule) {
 			t.Errorf("the page's policy lacks %s (Content Security Policy Level 3, W3C)", rule)
 		}

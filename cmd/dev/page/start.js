@@ -188,8 +188,12 @@
       keepCopy();
     }
     cuesta.exit = code => {
-      if (code === 0 && root.dataset.cuesta === "ready") {
-        cuesta.ended();
+      if (root.dataset.cuesta !== "failed") {
+        if (code === 0) {
+          cuesta.ended();
+        } else {
+          cuesta.failed("The program stopped (" + code + "). What had been recorded is kept.");
+        }
       }
     };
     go.exit = cuesta.exit;
