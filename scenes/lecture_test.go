@@ -482,7 +482,6 @@ func TestMotionEndsWithAnyKeyAndIsLeftOutWhenReduced(t *testing.T) {
 		t.Errorf("after a quarter of a second the water has come up by %g", r.water)
 	}
 	r.typed("p")
-	r.hurry()
 	if r.water != 1 {
 		t.Error("the water still rises")
 	}

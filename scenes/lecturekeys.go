@@ -18,6 +18,9 @@ func (t *Lecture) press(p input.Press) {
 	if p.Repeat && !t.repeats(p) {
 		return
 	}
+	if !p.Repeat {
+		t.hurry()
+	}
 	switch {
 	case t.blank:
 		t.blank = false

@@ -19,7 +19,7 @@ func (s *lectureScreen) picture(t *Lecture, l *draw.List) {
 	switch {
 	case t.blank:
 		l.Region(whole)
-		flood(l, whole, th.BgBot)
+		flood(l, whole, th.Field)
 		return
 	case s.lay.TooTiny:
 		l.Region(whole)
