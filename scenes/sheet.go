@@ -5,85 +5,11 @@ import (
 	"math"
 	"strings"
 
-	"cuesta/orient"
 	"cuesta/quiz"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
-	"cuesta/scenes/keymap"
-	"cuesta/scenes/theme"
 )
-
-// option is one setting: its name and the choices in the order of their IDs.
-type option struct {
-	first describe.ID
-	name  string
-	words []string
-	at    int
-}
-
-func (s Settings) options() []option {
-	var themes []string
-	for _, n := range theme.Names {
-		themes = append(themes, n.String())
-	}
-	return []option{
-		{idSetNotation, "Notation", []string{"035/30 right-hand", "N35E 30SE", "125/30 dip direction"}, int(s.Notation)},
-		{idSetDeclination, "Declination", []string{"none", "already set on the dial", "mine to set"}, int(s.Declination)},
-		{idSetDips, "Planes", []string{"all dips", "gentle", "moderate", "steep", "what I miss most"}, int(s.Dips)},
-		{idSetText, "Text", []string{Text100.String(), Text125.String(), Text150.String(), Text200.String()}, int(s.Text)},
-		{idSetTheme, "Colours", themes, int(s.Theme)},
-		{idSetMotion, "Motion", []string{"full", "reduced"}, second(s.Calm)},
-		{idSetSound, "Sound", []string{SoundOff.String(), SoundSoft.String(), SoundMiddle.String(), SoundLoud.String()}, int(s.Sound)},
-		{idSetSpeech, "Speech", []string{"off", "on"}, second(s.Speech)},
-		{idSetScan, "Switches", []string{ScanOff.String(), ScanItself.String(), ScanTwo.String()}, int(s.Scan)},
-		{idSetPace, "Mark stays", []string{PaceSlow.String(), PaceMiddle.String(), PaceQuick.String()}, int(s.Pace)},
-		{idSetLetters, "Letter keys", []string{"work", "only write"}, second(s.Quiet)},
-	}
-}
-
-// second is the second of two choices, when it is the one.
-func second(is bool) int {
-	if is {
-		return 1
-	}
-	return 0
-}
-
-// with returns the settings with the choice of an ID made.
-func (s Settings) with(id describe.ID) Settings {
-	for _, o := range s.options() {
-		at := int(id) - int(o.first)
-		if at < 0 || at >= len(o.words) {
-			continue
-		}
-		switch o.first {
-		case idSetNotation:
-			s.Notation = orient.Notation(at)
-		case idSetDeclination:
-			s.Declination = Declination(at)
-		case idSetDips:
-			s.Dips = Dips(at)
-		case idSetText:
-			s.Text = TextSize(at)
-		case idSetTheme:
-			s.Theme = theme.Name(at)
-		case idSetMotion:
-			s.Calm = at == 1
-		case idSetSound:
-			s.Sound = Loudness(at)
-		case idSetSpeech:
-			s.Speech = at == 1
-		case idSetScan:
-			s.Scan = Scan(at)
-		case idSetPace:
-			s.Pace = Pace(at)
-		case idSetLetters:
-			s.Quiet = at == 1
-		}
-	}
-	return s
-}
 
 func (b *Bench) choose(id describe.ID) { b.Choose(b.set.with(id)) }
 
@@ -456,93 +382,5 @@ func (m *maker) paragraph(id describe.ID, role describe.Role, words string) []bl
 		b.close = true
 		out = append(out, b)
 	}
-	return out
-}
-
-// helpLines are the way of a reading and the keys in force, a pair a row.
-func (m *maker) helpLines() [][2]string {
-	set := m.b.set
-	lines := [][2]string{
-		{"Level", "swing and roll the plate on its edge until the bubble lies wholly inside the ring"},
-		{"Strike", "let the needle rest, read the dial at its north end; if the rock falls to the left of the arrow, turn end for end first"},
-		{"Dip", "turn the plate on its side, edge straight down the slope; turn the arm until its bubble lies between the marks, read the outer scale"},
-		{"Note", "write strike and dip, record, and see what was right and why the rest was not"},
-	}
-	for _, l := range [...][2]string{
-		{set.keysFor(keymap.SwingLess, keymap.SwingMore), "swing the plate on the rock"},
-		{set.keysFor(keymap.Lift, keymap.Lower), "roll it about its edge; on its side, turn the arm"},
-		{set.keysFor(keymap.StepSize), "changes the step: 10°, 1°, 0.1°. No key has to be held and none needs another with it; Shift or Ctrl with an arrow are short for 10° and 0.1°. A turn is taken back by the same turn the other way"},
-		{set.keysFor(keymap.TurnOver, keymap.Flip), "turn the plate on its side and back; turn it end for end"},
-		{set.keysFor(keymap.Tap, keymap.LockFree), "tap the case; lock and free the needle"},
-		{set.keysFor(keymap.LeanLess, keymap.LeanMore), "on its side: lean the face"},
-		{set.keysFor(keymap.RingLess, keymap.RingMore), "turn the declination ring, where it is yours to set"},
-		{set.keysFor(keymap.ReadOut), "says in words what scale and level show"},
-		{m.digits(), "go straight into the notebook; Backspace or Ctrl Z takes back"},
-		{"Enter", "goes on: turns the plate, records, deals the next plane"},
-		{"Tab, Esc", "from control to control; back to the instrument"},
-		{set.keysFor(keymap.Help, keymap.Settings, keymap.Keys), "this help; the settings; the keys, which can all be changed"},
-		{set.keysFor(keymap.Closer), "come closer; drag the ground to walk round"},
-		{m.overlayKeys(), "after the answer: water, strike, arrow, hand, numbers, yours"},
-		{"Switches", "in the settings: a mark goes from control to control, and Space, Enter, " + set.keysFor(keymap.Switch) + " or a touch anywhere presses what it is on; with two switches Space or " + set.keysFor(keymap.SwitchMove) + " moves it"},
-	} {
-		if l[0] != "" {
-			lines = append(lines, l)
-		}
-	}
-	return lines
-}
-
-// digits are what goes into the notebook from everywhere, where it does.
-func (m *maker) digits() string {
-	if m.b.set.Quiet {
-		return ""
-	}
-	return "Digits"
-}
-
-func (m *maker) overlayKeys() string {
-	if m.b.set.Quiet {
-		return ""
-	}
-	return "1 to 6"
-}
-
-func (m *maker) help() []block {
-	var out []block
-	for i, row := range m.helpLines() {
-		name := widget{id: idHelpLine + describe.ID(i), role: describe.Label, name: row[0] + ": " + row[1], text: row[0], bold: true}
-		out = append(out, m.helpLine(name, row[1])...)
-	}
-	return out
-}
-
-// helpLine is a name with its words beside it, or, in a narrow panel, line by
-// line below it.
-func (m *maker) helpLine(name widget, words string) []block {
-	t, w := m.lay.Text, m.sheetWidth()
-	line := func(x widget, left float64) widget {
-		x.look, x.size, x.leading = plain, noteSize*t, 21*t
-		x.rect = draw.Rect{X: left, W: w - left, H: 21 * t * float64(len(splitLines(x.text)))}
-		return x
-	}
-	if !m.narrow() {
-		var b block
-		n := line(name, 0)
-		n.rect.W = 110 * t
-		b.add(n)
-		b.add(line(widget{text: joinLines(draw.Wrap(draw.Regular, noteSize*t, w-110*t, words))}, 110*t))
-		return []block{b}
-	}
-	out := make([]block, 1)
-	out[0].add(line(name, 0))
-	out[0].close, out[0].keep = true, true
-	for _, s := range draw.Wrap(draw.Regular, noteSize*t, w, words) {
-		b := block{close: true}
-		more := name
-		more.text, more.bold = s, false
-		b.add(line(more, 0))
-		out = append(out, b)
-	}
-	out[len(out)-1].close = false
 	return out
 }
