@@ -164,7 +164,7 @@ func (t *Tab) State() (string, error) {
 // Ready waits until the page has come as far as named.
 func (t *Tab) Ready(state string) error {
 	var last string
-	err := Await("the page to be "+state, 45*time.Second, func() (bool, error) {
+	err := Await("the page to be "+state, 100*time.Second, func() (bool, error) {
 		s, err := t.State()
 		last = s
 		return s == state, err

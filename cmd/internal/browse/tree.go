@@ -197,7 +197,7 @@ func (t *Tab) on(n Node, function string) error {
 // Until asks for the tree until it is as wanted.
 func (t *Tab) Until(what string, yes func(Tree) bool) (Tree, error) {
 	var last Tree
-	err := Await(what, 20*time.Second, func() (bool, error) {
+	err := Await(what, 40*time.Second, func() (bool, error) {
 		tree, err := t.Tree()
 		if err != nil {
 			return false, err
