@@ -63,5 +63,7 @@ func call(name string, args ...any) (v js.Value, err error) {
 			err = fmt.Errorf("the browser's storage: %v", r)
 		}
 	}()
-	return js.Global().Get("localStorage").Call(name, args...), nil
+	// Asking for the storage may throw, which only a call gives back as an error.
+	storage := js.Global().Get("Reflect").Call("get", js.Global(), "localStorage")
+	return storage.Call(name, args...), nil
 }
