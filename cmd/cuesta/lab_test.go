@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"bytes"
 	"encoding/json"
 	"fmt"
@@ -96,7 +97,7 @@ func labState(t *testing.T, dir string, b form.Blueprint) map[string]string {
 	return state
 }
 
-// TestLabKilledAtAnyMoment kills the program 80 times while a class types.
+// TestLabKilledAtAnyMoment kills the program 60 times while a class types.
 // Every reading that was confirmed must be there afterwards, and nothing else
 // but the one that was being taken; the next start hands it on.
 func TestLabKilledAtAnyMoment(t *testing.T) {
@@ -109,7 +110,7 @@ func TestLabKilledAtAnyMoment(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const kills, workers = 80, 8
+	const kills, workers = 60, 6
 	var wait sync.WaitGroup
 	var mutex sync.Mutex
 	total := 0
@@ -135,7 +136,7 @@ func killLabOnce(t *testing.T, program, file, dir string, b form.Blueprint, seed
 	r := rand.New(rand.NewPCG(seed, 3))
 	s := typedInALab(r)
 	c := exec.Command(program, "lab", file, "--out", dir)
-	out := outputUntilKilled(t, c, strings.Join(s.lines[1:], "\n")+"\n", time.Duration(r.IntN(150_000))*time.Microsecond)
+	out := killedAfter(t, c, strings.Join(s.lines[1:], "\n")+"\n", 1+r.IntN(6), time.Duration(r.IntN(20_000))*time.Microsecond)
 	n := bytes.Count(out, []byte("\nKept. "))
 	got := labState(t, dir, b)
 	next := min(n+1, len(s.states)-1)
@@ -162,6 +163,38 @@ func killLabOnce(t *testing.T, program, file, dir string, b form.Blueprint, seed
 		}
 	}
 	return n
+}
+
+// killedAfter runs a program, kills it a while after a number of readings have
+// been confirmed, however slow the machine, and gives all it wrote.
+func killedAfter(t *testing.T, c *exec.Cmd, lines string, readings int, after time.Duration) []byte {
+	in, err1 := c.StdinPipe()
+	out, err2 := c.StdoutPipe()
+	if err1 != nil || err2 != nil || c.Start() != nil {
+		t.Error("the program cannot be started")
+		return nil
+	}
+	go func() {
+		io.WriteString(in, lines) // ends with an error when the program is killed
+	}()
+	var all bytes.Buffer
+	from := bufio.NewReader(out)
+	for n := 0; ; {
+		line, err := from.ReadBytes('\n')
+		all.Write(line)
+		if err != nil {
+			break
+		}
+		if !bytes.HasPrefix(line, []byte("Kept. ")) {
+			continue
+		}
+		if n++; n == readings {
+			defer time.AfterFunc(after, func() { c.Process.Kill() }).Stop()
+		}
+	}
+	in.Close()
+	c.Wait() // the kill is no news
+	return all.Bytes()
 }
 
 // TestLabLines types lines and looks at who, where and what came of each.
