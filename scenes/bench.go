@@ -82,6 +82,7 @@ type Bench struct {
 	keyed   bool // the focus came by the keyboard and must be seen
 	step    Step
 	view    view
+	turn    turning // of the plate, in the picture
 	held    held
 	drag    drag
 	blink   int
@@ -155,6 +156,7 @@ func (b *Bench) begin() {
 	b.water = 0
 	b.focus = idInstrument
 	b.obs = b.ses.World().Observe()
+	b.turn.meet(b.ses.World().Pose(), true)
 	b.view.follow(b, true)
 }
 
@@ -222,6 +224,14 @@ func (b *Bench) do(c sim.Command) {
 	}
 	b.issued = append(b.issued, c)
 	b.obs = b.ses.World().Observe()
+	turned := c.Kind == sim.Place || c.Kind == sim.Flip
+	b.turn.meet(b.ses.World().Pose(), b.set.Calm || !turned)
+}
+
+// hurry ends at once what moves in the picture only.
+func (b *Bench) hurry() {
+	b.turn.left = 0
+	b.view.hurry()
 }
 
 func (b *Bench) say(s string) {
@@ -268,7 +278,7 @@ func (b *Bench) acted(a input.Act) {
 		return
 	}
 	b.notice = ""
-	b.view.hurry()
+	b.hurry()
 	b.focus, b.keyed = a.ID, true
 	switch a.Kind {
 	case input.Activate:
@@ -293,6 +303,8 @@ func (b *Bench) advance(ticks int) {
 	b.ses.Advance(ticks)
 	b.obs = b.ses.World().Observe()
 	b.blink = (b.blink + ticks) % (2 * caretTicks)
+	b.turn.meet(b.ses.World().Pose(), true) // however it came there
+	b.turn.pass(ticks)
 	b.view.advance(b, ticks)
 	b.rise(ticks)
 }

@@ -14,7 +14,7 @@ import (
 // there from wherever the keyboard is; other signs are short cuts only while
 // the focus is not in the notebook.
 func (b *Bench) press(p input.Press) {
-	b.view.hurry()
+	b.hurry()
 	if p.Repeat && (b.asking || !b.repeats(p)) {
 		return
 	}

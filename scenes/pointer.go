@@ -60,7 +60,7 @@ func (b *Bench) pointer(p input.Pointer) {
 
 func (b *Bench) pointerDown(p input.Pointer) {
 	b.notice, b.keyed = "", false
-	b.view.hurry()
+	b.hurry()
 	if n := hitIn(&b.screen.tree, p.X, p.Y, p.Touch, b.screen.lay.Unit); n != nil {
 		if n.Focusable {
 			b.focus = n.ID

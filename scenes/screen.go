@@ -300,8 +300,8 @@ func (s *screen) insets(b *Bench, l *draw.List, band int) {
 func (b *Bench) stageParams() stage.Params {
 	return stage.Params{
 		Rect: b.screen.lay.Scene, Unit: b.screen.lay.Unit, TextScale: b.set.Text.Factor(),
-		Theme: theme.Of(b.set.Theme), Plane: b.ses.Truth(), Pose: b.ses.World().Pose(),
-		Observation: b.obs, Camera: b.view.camera(), Reveal: b.overlays(),
+		Theme: theme.Of(b.set.Theme), Plane: b.ses.Truth(), Pose: b.turn.seen(), Off: b.turn.off(),
+		Observation: b.turn.seenBy(b.obs), Camera: b.view.camera(), Reveal: b.overlays(),
 		MuteNeedle: b.phase != measuring || b.obs.Seat == sim.OnSide, RockSeed: b.ses.Seed(),
 		Keep: [4]draw.Rect{b.screen.zones[titleZone].rect, b.screen.zones[menuZone].rect},
 	}

@@ -31,12 +31,13 @@ const grazing = 0.17
 // the near end, the top and the gap under the plate in profile. On its side it
 // faces the instrument. While the face can be read from the usual place the
 // view does not follow the pose; else it is the nearest view from which face
-// and rock are both seen. Where there is none nearby it is the usual one: the
+// and rock are both seen. On a steep bed with the edge along the strike the face
+// is turned to the hill, and there is none; it is then the usual one, and the
 // face comes into view as the instrument is swung down the dip.
 func DefaultCamera(p orient.Plane, o sim.Pose) Camera {
 	c := usualCamera(p, o.Seat)
 	if o.Seat == sim.OnSide {
-		return c.facing(p, o.Frame.Out, 0.42, 36*orient.Degree)
+		return c.facing(p, o.Frame.Out, 0.42, 60*orient.Degree)
 	}
 	return c.facing(p, o.Frame.Out, 0.36, 24*orient.Degree)
 }
