@@ -5,6 +5,8 @@ package main
 import (
 	"fmt"
 	"io"
+	"os/signal"
+	"syscall"
 
 	"cuesta/cmd/internal/speech"
 	"cuesta/scenes"
@@ -25,6 +27,7 @@ func newCrier(o options, out io.Writer) *crier {
 	c := &crier{speak: o.speak}
 	if o.announce {
 		c.out = out
+		signal.Ignore(syscall.SIGPIPE) // a reader who goes away must not end the bench
 	}
 	return c
 }
@@ -36,6 +39,11 @@ func (c *crier) hear(s scenes.Scene, speak bool, ticks int) (notice string) {
 	c.herald.Pass(ticks)
 	if c.out == nil && c.voice == nil {
 		return notice
+	}
+	if err := c.voice.Err(); err != nil {
+		notice = "Nothing is spoken: " + plainly(err) + "."
+		c.voice.Close() // at once, since it says nothing any more
+		c.voice = nil
 	}
 	said := c.herald.Hear(s.Description())
 	c.voice.Say(said...)
@@ -66,7 +74,7 @@ func (c *crier) ready(wanted bool) (notice string) {
 		}
 	case !wanted && c.asked:
 		c.asked = false
-		go c.voice.Close() // a program that hangs must not hold up a frame
+		go c.voice.Close() // a program that hangs must hold up no frame
 		c.voice = nil
 	}
 	return ""

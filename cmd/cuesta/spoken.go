@@ -18,6 +18,7 @@ import (
 
 	"github.com/spf13/cobra"
 
+	"cuesta/cmd/internal/speech"
 	"cuesta/orient"
 	"cuesta/orient/geomag"
 	"cuesta/scenes/session"
@@ -30,7 +31,7 @@ type speaker struct {
 	plane, seed, site, date string
 	method                  sim.Seat
 	record                  string
-	force, json             bool
+	force, json, speak      bool
 }
 
 func spokenCommand(e env) *cobra.Command {
@@ -58,10 +59,14 @@ func spokenCommand(e env) *cobra.Command {
 	f.StringVar(&s.record, "record", "", "file the recording is written to at the end")
 	f.BoolVar(&s.force, "force", false, "let --record replace a file")
 	f.BoolVar(&s.json, "json", false, "one JSON object a line")
+	f.BoolVar(&s.speak, "speak", false, "have each reply spoken, through the system's speech program")
 	return cmd
 }
 
 func (s *speaker) run() error {
+	if s.speak && s.json {
+		return misreadf("--speak and --json do not go together: objects are not for the ear; leave one out")
+	}
 	o, err := s.options()
 	if err != nil {
 		return err
@@ -74,10 +79,35 @@ func (s *speaker) run() error {
 		return err
 	}
 	bench := spoken.NewBench(ses, picture)
+	voice := s.aloud()
+	defer s.silence(voice)
 	s.welcome(bench)
 	in, stop := untilInterrupt(s.in)
 	defer stop()
 	return errors.Join(bench.Run(in, s.out, s.json), s.save(ses))
+}
+
+// aloud has what is written spoken as well, where that is wanted; without a
+// speech program it tells what to install, and all else goes on.
+func (s *speaker) aloud() *speech.Voice {
+	if !s.speak {
+		return nil
+	}
+	v, err := speech.Open()
+	if err != nil {
+		fmt.Fprintf(s.err, "nothing is spoken: %v\n", err)
+		return nil
+	}
+	s.out = io.MultiWriter(s.out, v)
+	return v
+}
+
+// silence waits until all has been said, or tells why it has not.
+func (s *speaker) silence(v *speech.Voice) {
+	v.Finish()
+	if err := v.Err(); err != nil {
+		fmt.Fprintf(s.err, "not all was spoken: %v\n", err)
+	}
 }
 
 // welcome goes to the reader of the replies; with objects it is a remark, so

@@ -1,6 +1,7 @@
 package speech
 
 import (
+	"fmt"
 	"os/exec"
 	"strings"
 )
@@ -39,29 +40,47 @@ func (v *Voice) run() {
 	}
 }
 
-// speak says one text, or as much of it as there is time for. A program that
-// fails leaves the text unsaid.
+// speak says one text, or as much of it as there is time for. Where a program
+// fails the next one says it; where the last one fails it stays unsaid.
 func (v *Voice) speak(text string) {
-	c := v.program.command(text)
-	if c.Start() != nil {
-		return
+	for len(v.programs) > 0 {
+		err := v.by(v.programs[0], text)
+		if err == nil {
+			return
+		}
+		if v.programs = v.programs[1:]; len(v.programs) == 0 {
+			v.mu.Lock()
+			v.err = err
+			v.mu.Unlock()
+		}
+	}
+}
+
+// by has a program say one text; it is no failure to be cut off.
+func (v *Voice) by(p program, text string) error {
+	c := p.command(text)
+	if err := c.Start(); err != nil {
+		return fmt.Errorf("%s: %w", p.name, err)
 	}
 	said := make(chan error, 1)
 	go func() { said <- c.Wait() }()
 	for {
 		select {
-		case <-said:
-			return
+		case err := <-said:
+			if err != nil {
+				return fmt.Errorf("%s: %w", p.name, err)
+			}
+			return nil
 		case <-v.wake:
 			if !v.hurry() {
 				continue
 			}
-			if v.program.stop != nil {
-				_ = exec.Command(v.program.path, v.program.stop...).Run() // it goes on talking where this fails
+			if p.stop != nil {
+				_ = exec.Command(p.path, p.stop...).Run() // it goes on talking where this fails
 			}
 			_ = c.Process.Kill() // it may just have ended
 			<-said
-			return
+			return nil
 		}
 	}
 }

@@ -17,30 +17,35 @@ var ErrNoProgram = errors.New("there is no speech program on this system")
 // Voice says sentences one after another, in its own time. A voice that was not
 // opened is nil, and says nothing.
 type Voice struct {
-	program program
-	wake    chan struct{}
-	over    chan struct{} // closed when the voice has ended
-	mu      sync.Mutex
-	next    string // what is to be said; "" is nothing
-	ended   bool   // nothing will come after next
-	cut     bool   // nor is what is being said to go on
+	programs []program // the one in use, and those to try where it fails
+	wake     chan struct{}
+	over     chan struct{} // closed when the voice has ended
+	mu       sync.Mutex
+	next     string // what is to be said; "" is nothing
+	ended    bool   // nothing will come after next
+	cut      bool   // nor is what is being said to go on
+	err      error  // of the last program, when none is left
 }
 
 // Open finds the system's speech program. No text that is said can become a
 // flag or a command: it goes to the program as its input, or behind the end of
 // its flags.
 func Open() (*Voice, error) {
+	var found []program
 	for _, p := range programs {
 		if path, err := exec.LookPath(p.name); err == nil {
 			p.path = path
-			return start(p), nil
+			found = append(found, p)
 		}
 	}
-	return nil, fmt.Errorf("%w; %s", ErrNoProgram, install)
+	if found == nil {
+		return nil, fmt.Errorf("%w; %s", ErrNoProgram, install)
+	}
+	return start(found...), nil
 }
 
-func start(p program) *Voice {
-	v := &Voice{program: p, wake: make(chan struct{}, 1), over: make(chan struct{})}
+func start(ps ...program) *Voice {
+	v := &Voice{programs: ps, wake: make(chan struct{}, 1), over: make(chan struct{})}
 	go v.run()
 	return v
 }
@@ -56,6 +61,22 @@ func (v *Voice) Say(sentences ...string) {
 	v.next = text
 	v.mu.Unlock()
 	v.rouse()
+}
+
+// Write has p said as Say does, and never fails.
+func (v *Voice) Write(p []byte) (int, error) {
+	v.Say(string(p))
+	return len(p), nil
+}
+
+// Err says why nothing is spoken any more: each program there is has failed.
+func (v *Voice) Err() error {
+	if v == nil {
+		return nil
+	}
+	v.mu.Lock()
+	defer v.mu.Unlock()
+	return v.err
 }
 
 // Finish waits until all has been said, and ends the voice.

@@ -18,6 +18,9 @@ func TestMain(m *testing.M) {
 	if to == "" {
 		os.Exit(m.Run())
 	}
+	if os.Args[1] == "fail" {
+		os.Exit(1)
+	}
 	said := strings.Join(os.Args[1:], " ")
 	if os.Args[1] == "read" {
 		in, err := io.ReadAll(os.Stdin)
@@ -154,8 +157,21 @@ func TestABrokenProgram(t *testing.T) {
 	v := start(program{path: filepath.Join(t.TempDir(), "missing"), reads: true})
 	v.Say("Hello.")
 	v.Finish()
-	if v.next != "" {
-		t.Errorf("%q is still to be said", v.next)
+	if v.next != "" || v.Err() == nil {
+		t.Errorf("%q is still to be said, error %v; want nothing, and why", v.next, v.Err())
+	}
+}
+
+// Where one program fails the next one says it, and is kept.
+func TestTheNextProgramStandsIn(t *testing.T) {
+	_, notes := voice(t, program{args: []string{"read"}, reads: true})
+	missing := program{name: "missing", path: filepath.Join(t.TempDir(), "missing"), reads: true}
+	failing := program{name: "failing", path: os.Args[0], args: []string{"fail"}}
+	v := start(missing, failing, program{path: os.Args[0], args: []string{"read"}, reads: true})
+	v.Say("Hello.")
+	v.Finish()
+	if got := noted(t, notes); got != "begin \"Hello.\\n\"\nend \"Hello.\\n\"\n" || v.Err() != nil {
+		t.Errorf("said %q, error %v; want the greeting once", got, v.Err())
 	}
 }
 
