@@ -368,13 +368,19 @@ func TestAPresentersClicker(t *testing.T) {
 	}
 	r.key(input.PageDown)
 	r.key(input.PageDown)
-	if r.play.At() != 2 || !r.play.Running() {
+	if r.play.At() != 2 {
 		t.Errorf("at step %d", r.play.At()+1)
 	}
+	r.wait(2)
 	r.key(input.PageDown)
-	if r.play.At() != 2 || r.play.Running() {
+	if r.play.At() != 3 || !r.play.Busy() {
+		t.Error("a needle that comes to rest keeps the presenter waiting")
+	}
+	r.key(input.PageDown)
+	if r.play.At() != 3 || r.play.Busy() {
 		t.Error("a press does not bring a step under way to its end")
 	}
+	r.key(input.PageUp)
 	r.typed("b")
 	if !r.blank {
 		t.Error("B does not blank the screen")

@@ -254,7 +254,7 @@ func (t *Lecture) act(id describe.ID) {
 func (t *Lecture) goOn() {
 	t.hurry()
 	switch {
-	case t.play.Running():
+	case t.play.Busy():
 		t.play.Finish()
 	case !t.play.IsLive() && t.play.Reveal():
 	default:

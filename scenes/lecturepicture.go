@@ -187,8 +187,8 @@ func (s *lectureScreen) mark(t *Lecture, l *draw.List, th *theme.Theme, r draw.R
 	p := l.Open(nil)
 	p.Ring(at, 40*u, 14*u, 1, th.Panel)
 	arrow(&p, at, u, 3, th.Panel)
-	p.Ring(at, 40*u, 7*u, 1, th.North)
-	arrow(&p, at, u, 0, th.North)
+	p.Ring(at, 40*u, 7*u, 1, th.Ink)
+	arrow(&p, at, u, 0, th.Ink)
 	p.Done()
 }
 

@@ -58,7 +58,7 @@ func (s *lectureScreen) resize(in input.Frame) { s.w, s.h, s.scale = in.W, in.H,
 func (s *lectureScreen) keyOf(t *Lecture) lectureKey {
 	k := lectureKey{
 		w: s.w, h: s.h, scale: s.scale, set: t.set, at: t.play.At(), line: t.play.Line(), answer: t.play.Answer(),
-		notice: t.notice, running: t.play.Running(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
+		notice: t.notice, running: t.play.Busy(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
 		magnify: t.magnify, pointer: t.pointer, controls: t.controls(), leaves: t.leave != nil, panel: t.panel, page: t.page,
 		focus: t.focus, keyed: t.keyed, seat: t.obs.Seat,
 		round: inset.RoundState(t.obs.Round), tube: inset.TubeState(t.obs.Tube), dial: inset.DialState(t.obs.Dial),

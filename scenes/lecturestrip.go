@@ -17,7 +17,7 @@ func (m *lectureMaker) items() []stripItem {
 	t, set := m.t, m.t.set
 	next := "Next step"
 	switch {
-	case t.play.Running():
+	case t.play.Busy():
 		next = "Next: to the end of this step"
 	case t.play.Open():
 		next = "Next: reveal the answer"

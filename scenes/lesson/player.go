@@ -2,6 +2,7 @@ package lesson
 
 import (
 	"fmt"
+	"slices"
 
 	"cuesta/scenes/session"
 	"cuesta/sim"
@@ -168,6 +169,15 @@ func (p *Player) Back() (bool, error) {
 
 // Running says whether the script of the step is still being played.
 func (p *Player) Running() bool { return !p.told }
+
+// Busy says that the step has still something to do at the bench or to show; a
+// needle that only comes to rest is no reason to wait.
+func (p *Player) Busy() bool {
+	if p.told {
+		return false
+	}
+	return p.next < len(p.script.cues) || slices.ContainsFunc(p.Step().Show, Thing.waits)
+}
 
 // Finish plays the rest of the script at once.
 func (p *Player) Finish() {
