@@ -210,6 +210,7 @@ func TestLabLines(t *testing.T) {
 		{"035/30", "", "", "Not kept: write who reads first"},
 		{"list", "", "", "Nobody has read anything yet."},
 		{"undo", "", "", "Not kept: write whose reading"},
+		{"a17 035/30", "", "", "Not kept: write where too, such as a17 A 035/30."},
 		{"a17", "A17", "", "Ada Moss (A17), no reading yet. Write station and its name."},
 		{"035/30", "A17", "", "Not kept: write where first"},
 		{"station Q", "A17", "", `Not kept: there is no such station: "Q"; the stations are A, B, C.`},
@@ -218,13 +219,16 @@ func TestLabLines(t *testing.T) {
 		{"35 30", "A17", "A", "Kept. Ada Moss (A17), station A, reading 2 of 5"},
 		{"4711 b 262/64", "4711", "B", "Kept. Bo Fell (4711), station B, reading 1 of 5"},
 		{"4711 082/64 N", "4711", "B", "Kept. Bo Fell (4711), station B, reading 2 of 5"},
-		{"bo fell", "4711", "B", `Not kept: It was read "bo`},
+		{"bo fell", "4711", "B", `Not kept: read "bo`},
 		{"student bo fell", "4711", "B", "Bo Fell (4711), 1 of 3 stations read. Station B."},
 		{"A71 A 035/30", "4711", "B", `Not kept: there is no such student: "A71"; perhaps a17 was meant.`},
 		{"a17 Z 035/30", "4711", "B", `Not kept: there is no such station: "Z"; the stations are A, B, C.`},
-		{"040/30 NE", "4711", "B", "Not kept: It was read NE, but a plane striking 040 dips SE or NW"},
-		{"A17 C 118/95", "A17", "C", "Not kept: It was read 95 as the dip"},
+		{"040/30 NE", "4711", "B", "Not kept: read NE, but a plane striking 040 dips SE or NW"},
+		{"A17 C 118/95", "A17", "C", "Not kept: read 95 as the dip"},
 		{"undo", "A17", "A", `Kept. The reading "35 30" of Ada Moss (A17) at station A is taken back; 4 readings may follow there.`},
+		{"4711 C", "4711", "C", "Station C, limestone"},
+		{"B 262/64", "4711", "B", "Kept. Bo Fell (4711), station B, reading 3 of 5"},
+		{"a17 A", "A17", "A", "Station A, sandstone"},
 		{"next", "", "A", "Next, please"},
 		{"student", "", "A", "Not kept: write a name behind student"},
 		{"list", "", "A", "2 students with a reading:\n  Ada Moss (A17): 1 of 3 stations\n  Bo Fell (4711): 1 of 3 stations"},
@@ -250,6 +254,11 @@ func TestLabLines(t *testing.T) {
 	for _, c := range cases {
 		if c.want == "" {
 			continue
+		}
+		if strings.Count(c.line, " ") == 1 && strings.HasPrefix(c.want, "Station ") && !strings.HasPrefix(c.line, "station") { // it greets first
+			if err := replies.Decode(&r); err != nil {
+				t.Fatalf("%s: %v", c.line, err)
+			}
 		}
 		r = labLine{}
 		if err := replies.Decode(&r); err != nil {

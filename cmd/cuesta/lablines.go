@@ -245,6 +245,9 @@ func (p *labTaking) reading(text string) {
 		p.note(text)
 	case len(words) > 2 && p.names(words[1]) && !(whole && known):
 		p.at(words[0], words[1], behind(text, 2))
+	case known && !whole && p.names(words[0]) && !p.listed(words[0]) && p.reads(behind(text, 1)):
+		s, _ := p.room.Student()
+		p.at(s.ID, words[0], behind(text, 1))
 	case len(words) > 1 && placed && p.reads(behind(text, 1)) && !(whole && known):
 		p.at(words[0], "", behind(text, 1))
 	case len(words) > 2 && !whole && p.reads(behind(text, 2)):
@@ -255,6 +258,12 @@ func (p *labTaking) reading(text string) {
 		p.refuse("%v.", err)
 	case len(words) == 1 && !whole && p.someone(text):
 		p.student(text)
+	case len(words) == 2 && p.names(words[1]) && !(whole && known) && p.someone(words[0]):
+		if p.student(words[0]) {
+			p.station(words[1])
+		}
+	case !placed && len(words) == 2 && !whole && p.reads(words[1]):
+		p.refuse("write where too, such as %s.", p.example())
 	case whole && !known:
 		p.refuse("write who reads first, such as student a17.")
 	case whole:
@@ -282,6 +291,11 @@ func (p *labTaking) names(word string) bool {
 func (p *labTaking) someone(word string) bool {
 	_, err := p.room.StudentNamed(word)
 	return err == nil && (len(p.room.Roster()) > 0 || strings.ContainsFunc(word, func(r rune) bool { return r >= '0' && r <= '9' }) && strings.IndexFunc(word, letter) == 0)
+}
+
+// listed says whether a word names a student of the roster.
+func (p *labTaking) listed(word string) bool {
+	return len(p.room.Roster()) > 0 && p.someone(word)
 }
 
 func letter(r rune) bool { return 'a' <= r|0x20 && r|0x20 <= 'z' }
@@ -322,7 +336,7 @@ func (p *labTaking) note(text string) {
 	i, _ := p.room.Station()
 	switch {
 	case errors.Is(err, lab.ErrRefused):
-		p.refuse("%s It counts for no reading.", finished(strings.TrimPrefix(err.Error(), lab.ErrRefused.Error()+": ")))
+		p.refuse("%s It counts for no reading.", strings.TrimPrefix(finished(strings.TrimPrefix(err.Error(), lab.ErrRefused.Error()+": ")), "It was "))
 	case errors.Is(err, lab.ErrReadings):
 		p.refuse("station %s has been read %s, as often as it may be. undo takes the last reading back.", p.room.Names()[i], times(p.room.Lab().Parts[i].Attempts))
 	case err != nil && r.Number == 0:

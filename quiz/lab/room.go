@@ -24,7 +24,7 @@ var (
 	ErrRefused   = errors.New("this could not be read")
 	ErrReadings  = errors.New("the station has been read as often as it may be")
 	ErrNothing   = errors.New("there is nothing to take back")
-	ErrOtherFile = errors.New("these readings belong to another file of stations, or to this one before it was changed")
+	ErrOtherFile = errors.New("these readings were written with another file of stations or another roster, or with these before they were changed")
 )
 
 // Options is how a room is run.
