@@ -186,7 +186,7 @@ func TestNoTypeOfALectureIsSmall(t *testing.T) {
 			}
 			if r.shows(lesson.Curve) {
 				var l draw.List
-				r.Picture(&l)
+				r.screen.column(r.Lecture, &l, theme.Of(theme.Light))
 				for _, list := range r.curve.lists {
 					for _, x := range list.Texts {
 						if x.Size < least*r.h {
