@@ -21,14 +21,17 @@ func (m *maker) items() []stripItem {
 	return append(m.knobs(), m.switches()...)
 }
 
-// fewItems are one stepper, whose name goes on to the next, and the way to all
-// the other controls.
+// fewItems are the steppers, or where they do not fit one of them, whose name
+// goes on to the next, and the way to all the other controls.
 func (m *maker) fewItems(word string) []stripItem {
 	more := m.button(widget{id: idMore, name: "More controls", text: word})
 	if m.b.phase != measuring {
 		return []stripItem{more}
 	}
 	knobs := m.knobs()
+	if all := append(knobs[:len(knobs):len(knobs)], more); len(m.wrap(all, m.lay.Strip.W-2*m.lay.pad())) == 1 {
+		return all
+	}
 	it := knobs[m.b.knob%len(knobs)]
 	mid := &it.parts[1]
 	mid.id, mid.role, mid.focus, mid.look = idKnob, describe.Button, true, key
