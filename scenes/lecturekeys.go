@@ -3,13 +3,10 @@ package scenes
 import (
 	"unicode"
 
-	"cuesta/orient"
 	"cuesta/scenes/describe"
-	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keymap"
 	"cuesta/scenes/lesson"
-	"cuesta/sim"
 )
 
 // press handles one stroke of a key. A presenter's clicker sends PageDown,
@@ -325,116 +322,4 @@ func (t *Lecture) openPanel(p panel) {
 		return
 	}
 	t.panel, t.page, t.focus, t.keyed = p, 0, idClosePanel, true
-}
-
-// aim switches the pointer or the magnifier; it begins in the middle of the
-// instrument, or where the mouse is.
-func (t *Lecture) aim(on *bool) {
-	*on = !*on
-	if !*on || t.idle < hideAfter && contains(draw.Rect{W: t.screen.w, H: t.screen.h}, t.spot.X, t.spot.Y) && t.spot != (draw.Point{}) {
-		return
-	}
-	t.spot = t.places()[0]
-}
-
-// places are what may be worth a closer look: the instrument or the middle of
-// the slab, and the magnifiers.
-func (t *Lecture) places() []draw.Point {
-	s := t.screen.lay.Scene
-	first := draw.Point{X: s.X + s.W/2, Y: s.Y + s.H/2}
-	if t.shows(lesson.Instrument) {
-		if b := t.stage.InstrumentBounds(); b.W > 0 && !t.magnify {
-			first = draw.Point{X: b.X + b.W/2, Y: b.Y + b.H/2}
-		}
-	}
-	out := []draw.Point{first}
-	for _, c := range []circle{t.screen.lay.Round, t.screen.lay.Dial} {
-		if c.R > 0 {
-			out = append(out, draw.Point{X: c.X, Y: c.Y})
-		}
-	}
-	return out
-}
-
-// nextSpot goes on to the next of the places, for those who cannot point.
-func (t *Lecture) nextSpot() {
-	all := t.places()
-	for i, p := range all {
-		if p == t.spot {
-			t.spot = all[(i+1)%len(all)]
-			return
-		}
-	}
-	t.spot = all[len(all)-1]
-}
-
-func (t *Lecture) repeatHeld(ticks int) {
-	if t.held.id == 0 {
-		return
-	}
-	t.held.ticks += ticks
-	for t.held.ticks >= holdDelay+holdEvery {
-		t.held.ticks -= holdEvery
-		t.act(t.held.id)
-	}
-}
-
-// point handles the mouse or a finger.
-func (t *Lecture) point(p input.Pointer) {
-	t.idle = 0
-	switch p.Kind {
-	case input.PointerMove:
-		t.pointed(p)
-	case input.PointerDown:
-		t.pointed(p)
-		t.pushed(p)
-	case input.PointerUp:
-		t.held, t.drag = held{}, drag{}
-	case input.PointerWheel:
-		if t.play.IsLive() && t.hand != nil {
-			t.hand.view.close = p.Wheel > 0
-		}
-	}
-}
-
-func (t *Lecture) pointed(p input.Pointer) {
-	t.spot = draw.Point{X: p.X, Y: p.Y}
-	if !t.drag.on || t.hand == nil {
-		return
-	}
-	k := dragRate / orient.Angle(t.screen.lay.Unit)
-	dx, dy := orient.Angle(p.X-t.drag.x)*k, orient.Angle(p.Y-t.drag.y)*k
-	t.drag.x, t.drag.y = p.X, p.Y
-	t.work(func() {
-		t.hand.handle(idSwingMore, -dx)
-		t.hand.handle(t.hand.upwards(true), -dy)
-	})
-}
-
-func (t *Lecture) pushed(p input.Pointer) {
-	t.notice, t.keyed = "", false
-	if t.blank {
-		t.blank = false
-		return
-	}
-	if n := hitIn(&t.screen.tree, p.X, p.Y, p.Touch, t.screen.lay.Unit); n != nil {
-		t.focus, t.held = n.ID, held{}
-		if isStepper(n.ID) {
-			t.held.id = n.ID
-		}
-		t.act(n.ID)
-		t.look(false)
-		return
-	}
-	t.focus = idNone
-	if t.play.IsLive() && t.panel == noPanel && contains(t.stage.InstrumentBounds(), p.X, p.Y) {
-		t.drag = drag{on: true, instrument: true, x: p.X, y: p.Y}
-	}
-}
-
-// feel takes in what the bubble shows of the tilt of the edge.
-func (t *Lecture) feel() {
-	if t.obs.Seat == sim.OnEdge {
-		t.tilt = tiltShown(t.obs.Round)
-	}
 }

@@ -3,7 +3,6 @@ package scenes
 import (
 	"fmt"
 	"math"
-	"strings"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
@@ -146,110 +145,6 @@ func (m *lectureMaker) marked() describe.ID {
 // asked for.
 func (m *lectureMaker) typeSize(x float64) float64 {
 	return x * m.s.lay.Type * m.s.text
-}
-
-// measure lays out in type as large as is asked for, or as finds room.
-func (m *lectureMaker) measure() {
-	asked := m.t.set.Text.Factor()
-	for _, k := range [...]float64{2, 1.75, 1.5, 1.25, 1} {
-		if m.s.text = k; k <= asked && m.fits() {
-			return
-		}
-	}
-}
-
-// fits lays out, with the room that words and controls need, and says whether it
-// was there.
-func (m *lectureMaker) fits() bool {
-	t := m.t
-	f := lectureFrame{
-		W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: m.s.text,
-		Levels: t.shows(lesson.Levels), Scaled: t.shows(lesson.Scale), Reading: t.shows(lesson.Reading),
-		Curve: t.shows(lesson.Curve),
-	}
-	m.set(f)
-	if m.lay.TooTiny {
-		return true
-	}
-	f.Rows = m.mostRows()
-	if m.apart() {
-		f.Title = m.titleTall()
-	}
-	if m.lay.Phone {
-		m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
-		f.Strip = m.rowsTall()
-	}
-	if w, ok := t.play.Written(); ok && t.shows(lesson.Student) {
-		f.Card = 1
-		m.set(f)
-		f.Card = m.fitCard(w, f)
-	}
-	m.set(f)
-	if !m.lay.Phone {
-		m.rows = m.wrap(m.items(), m.lay.Scene.W-2*m.s.lay.Margin-40*m.lay.Unit)
-	}
-	m.line = m.wrapped(draw.Regular, t.play.Line())
-	m.ans = m.wrapped(draw.Bold, t.play.Answer())
-	return m.roomy(f)
-}
-
-// roomy says that the words leave the picture a fair part of the screen, and
-// that the captions fit the column.
-func (m *lectureMaker) roomy(f lectureFrame) bool {
-	if m.lay.Phone {
-		return m.lay.Scene.H >= .14*m.s.h && m.lay.Scene.Y+m.lay.Scene.H <= m.lay.Bar.Y+1 && f.Card <= m.lay.Inner.H+2
-	}
-	caption := draw.Measure(draw.Bold, m.typeSize(lectureType), "Dial, north end", 0)
-	return m.lay.Scene.H >= .56*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H+2) &&
-		m.rowsTall() <= .8*m.lay.Scene.H && (!f.Scaled || f.Card > 0 || m.lay.Dial.R*2 >= lectureLeast*m.s.lay.Type)
-}
-
-func (m *lectureMaker) set(f lectureFrame) {
-	m.s.lay = layOutLecture(f)
-	m.lay = m.s.lay.layout
-}
-
-func (m *lectureMaker) wrapped(font draw.Font, s string) []string {
-	if s == "" {
-		return nil
-	}
-	return draw.Wrap(font, m.typeSize(lectureLine), m.lay.Bar.W-2*m.s.lay.Margin, s)
-}
-
-// mostRows is the number of rows of the longest line of the lesson, so that the
-// picture above the line keeps its place. An answer may lie over the picture;
-// where the line has all the width, or stands under the column, it may not.
-func (m *lectureMaker) mostRows() int {
-	n := 2
-	if m.lay.Phone {
-		s := m.lined()
-		return max(n, m.rowsOf(s.Say)+m.rowsOf(s.Ask)+len(m.wrapped(draw.Bold, s.Answer)))
-	}
-	over := m.s.w >= 1.6*m.s.h && !m.apart()
-	for _, s := range m.t.play.Lesson().Steps {
-		rows := max(m.rowsOf(s.Say), m.rowsOf(s.Ask))
-		if !over {
-			rows += len(m.wrapped(draw.Bold, s.Answer))
-		}
-		n = max(n, rows)
-	}
-	return n
-}
-
-// apart says that the title has a row of its own, not a place over the picture.
-func (m *lectureMaker) apart() bool { return m.lay.Phone || m.s.text > 1.2 }
-
-func (m *lectureMaker) rowsOf(s string) int { return len(m.wrapped(draw.Regular, s)) }
-
-// lined is the step whose line is on the screen.
-func (m *lectureMaker) lined() lesson.Step {
-	steps := m.t.play.Lesson().Steps
-	for i := m.t.play.At(); i > 0; i-- {
-		if s := steps[i]; s.Say != "" || s.Ask != "" {
-			return s
-		}
-	}
-	return steps[0]
 }
 
 func (m *lectureMaker) tiny() {
@@ -423,82 +318,6 @@ func (m *lectureMaker) caption(c circle, w widget, figure string) {
 		m.add(columnZone, widget{text: figure, look: plain, bold: true, size: big, leading: 1.2 * big, align: draw.AlignCentre,
 			rect: draw.Rect{X: w.rect.X, Y: w.rect.Y + w.rect.H, W: w.rect.W, H: 1.2 * big}})
 	}
-}
-
-// fitCard lays out what the student wrote and returns its height. All that the
-// judge says stands there, unless without the advice there is room for both
-// magnifiers; where nothing else helps, words are left to the presenter.
-func (m *lectureMaker) fitCard(w lesson.Written, f lectureFrame) float64 {
-	all := strings.Join(w.Reasons, " ")
-	var short []string
-	for _, r := range w.Reasons {
-		short = append(short, firstSentence(r))
-	}
-	brief := strings.Join(short, " ")
-	tries := []struct {
-		reasons string
-		enough  func(lectureFrame) bool
-	}{{all, m.allMagnified}, {brief, m.allMagnified}, {all, m.scaleMagnified}, {brief, m.cardWhole}, {"", m.cardWhole}}
-	for _, x := range tries {
-		f.Card = m.layCard(w, x.reasons)
-		if m.set(f); x.enough(f) {
-			return f.Card
-		}
-	}
-	w.Outcome = ""
-	return m.layCard(w, "")
-}
-
-func (m *lectureMaker) cardWhole(f lectureFrame) bool { return f.Card <= m.lay.Inner.H+2 }
-
-// scaleMagnified says that the scale has found room beside the card, or needs
-// none on an upright page.
-func (m *lectureMaker) scaleMagnified(f lectureFrame) bool {
-	if m.lay.Phone {
-		return m.lay.Scene.H >= .25*m.s.h
-	}
-	return m.cardWhole(f) && (!f.Scaled || 2*m.lay.Dial.R >= lectureLeast*m.s.lay.Type)
-}
-
-// allMagnified says that both magnifiers have found room.
-func (m *lectureMaker) allMagnified(f lectureFrame) bool {
-	return (!f.Levels || m.lay.Round.R > 0) && (!f.Scaled || m.lay.Dial.R > 0)
-}
-
-func firstSentence(s string) string {
-	if i := strings.Index(s, ". "); i >= 0 {
-		return s[:i+1]
-	}
-	return s
-}
-
-func (m *lectureMaker) layCard(w lesson.Written, reasons string) float64 {
-	m.card = m.card[:0]
-	wide, y := m.lay.Inner.W, 0.0
-	put := func(s string, size float64, bold, soft bool) {
-		if s == "" {
-			return
-		}
-		size = m.typeSize(size)
-		font := draw.Regular
-		if bold {
-			font = draw.Bold
-		}
-		lines := draw.Wrap(font, size, wide, s)
-		h := 1.25 * size * float64(len(lines))
-		m.card = append(m.card, widget{text: joinLines(lines), look: plain, bold: bold, soft: soft, size: size, leading: 1.25 * size,
-			rect: draw.Rect{Y: y, W: wide, H: h}})
-		y += h + .3*m.typeSize(lectureType)
-	}
-	put("The student wrote", lectureType, false, true)
-	put(w.Text, lectureAnswer, true, false)
-	put(w.Outcome, lectureType, true, false)
-	put(reasons, lectureType, false, false)
-	all := &m.card[0]
-	all.id, all.role = idLectureWrote, describe.Status
-	all.name = "The student wrote " + w.Text + "."
-	all.value = strings.TrimSpace(w.Outcome + " " + strings.Join(w.Reasons, " "))
-	return y
 }
 
 // describe gathers what is on the screen in reading order.
