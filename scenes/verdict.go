@@ -1,0 +1,111 @@
+package scenes
+
+import (
+	"fmt"
+
+	"cuesta/orient"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
+)
+
+// verdict is the card after a recorded answer: what was right, by how much,
+// and the probable reason of what was not. What finds no room waits behind Why.
+func (m *maker) verdict(y float64) {
+	v, u, t, in := m.b.verdict, m.lay.Unit, m.lay.Text, m.lay.Inner
+	y += 4 * u
+	size := 20 * t
+	if m.lay.Tight {
+		size = 17 * t
+	}
+	head := widget{text: m.b.verdictWord(), look: plain, size: size, bold: true, leading: 1.3 * size, rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}}
+	points := widget{text: fmt.Sprintf("%.3g of %.3g", v.Points, v.Of), look: plain, size: noteSize * t, soft: true, leading: 1.3 * size, align: draw.AlignRight,
+		rect: draw.Rect{X: in.X, Y: y, W: in.W, H: 1.3 * size}}
+	head.id, head.role, head.name, head.value = idVerdictHead, describe.Heading, head.text, points.text
+	m.add(columnZone, head)
+	if m.width(head)+m.width(points)+8*t <= in.W {
+		m.add(columnZone, points)
+	}
+	y += 1.3*size + 4*u
+	marks := m.marks()
+	rows := 22 * t * float64(len(marks))
+	m.unmarked = y+rows+6*u+m.controlHeight() > m.lay.Buttons-8*u
+	if !m.unmarked {
+		for i, r := range marks {
+			for _, w := range m.mark(i, r, in.W) {
+				w.rect.X += in.X
+				w.rect.Y += y
+				m.add(columnZone, w)
+			}
+			y += 22 * t
+		}
+		y += 6 * u
+		if m.fits(y, v.Said) {
+			m.para(idVerdict, y, v.Said, false)
+			return
+		}
+	}
+	w := m.styled(widget{id: idWhy, name: "Why", value: v.Said, text: "Why?"}, outlined)
+	w.rect.X, w.rect.Y, w.rect.W = in.X, y, m.width(w)+28*u
+	m.add(columnZone, w)
+	m.add(columnZone, widget{id: idVerdict, role: describe.Status, name: m.unseen(), look: hidden, rect: w.rect})
+}
+
+func (b *Bench) verdictWord() string {
+	if b.verdict.Right {
+		return "Right"
+	}
+	return "Not yet right"
+}
+
+// mark is a row of the verdict: what, and how it was.
+func (m *maker) mark(i int, r [2]string, wide float64) [2]widget {
+	t := m.lay.Text
+	w := widget{text: r[0], look: plain, size: noteSize * t, leading: 22 * t, rect: draw.Rect{W: wide, H: 22 * t}}
+	v := w
+	v.text, v.bold, v.align = r[1], true, draw.AlignRight
+	w.id, w.role, w.name, w.value = idMark+describe.ID(i), describe.Label, r[0], r[1]
+	return [2]widget{w, v}
+}
+
+// fits says whether a paragraph fits above the buttons.
+func (m *maker) fits(y float64, s string) bool {
+	lines := draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.lay.Inner.W, s)
+	return y+21*m.lay.Text*float64(len(lines)) <= m.lay.Buttons-8*m.lay.Unit
+}
+
+// marks are the parts of the verdict, each by itself.
+func (m *maker) marks() [][2]string {
+	v := m.b.verdict
+	word := func(ok bool, e, most orient.Angle) string {
+		s := fmt.Sprintf("%.1f° off", e.Abs().Degrees())
+		if m.lay.Inner.W > 290*m.lay.Text {
+			s += fmt.Sprintf(", %.0f° allowed", most.Degrees())
+		}
+		if ok {
+			return "right, " + s
+		}
+		return s
+	}
+	tol := m.b.ses.Options().Tolerance
+	side := func(ok bool) string {
+		if ok {
+			return "right"
+		}
+		return "the other"
+	}
+	var out [][2]string
+	if v.StrikeAsked {
+		out = append(out, [2]string{"Strike line", word(v.StrikeRight, v.LineError, tol.Strike(m.b.ses.Truth().Dip))})
+	}
+	out = append(out, [2]string{"Dip", word(v.DipRight, v.DipError, tol.Dip)})
+	if v.StrikeAsked && !v.EndAsked {
+		out = append(out, [2]string{"Side it falls to", side(v.SideRight)})
+	}
+	if v.EndAsked && v.StrikeRight {
+		out = append(out, [2]string{"Right-hand end", side(v.EndRight)})
+	}
+	if m.lay.Round.R == 0 {
+		return append([][2]string{{"Written", m.b.text}}, out...)
+	}
+	return append(out, [2]string{"Angle between poles", fmt.Sprintf("%.1f°", v.PoleAngle.Degrees())})
+}
