@@ -33,7 +33,7 @@ func setUp(packages []string) error {
 	}
 	if !debianLike("/etc/os-release") {
 		if _, err := exec.LookPath("gcc"); err != nil {
-			return errors.New("a C compiler and the development files of X11 and OpenGL are needed; on Debian they are:\n  " +
+			return errors.New("a C compiler, pkg-config and the development files of X11, OpenGL and ALSA are needed; on Debian they are:\n  " +
 				strings.Join(packages, " "))
 		}
 		return nil

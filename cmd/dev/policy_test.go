@@ -72,7 +72,11 @@ func still(t *testing.T) []goPackage {
 	return slices.DeleteFunc(all, func(p goPackage) bool { return isWindow(p.ImportPath) })
 }
 
-func isEbiten(path string) bool { return strings.HasPrefix(path, "github.com/hajimehoshi/ebiten") }
+// isEbiten says whether the path is of the window library, or of the sound
+// library it comes with.
+func isEbiten(path string) bool {
+	return strings.HasPrefix(path, "github.com/hajimehoshi/ebiten") || strings.HasPrefix(path, "github.com/ebitengine/oto")
+}
 
 func TestOnlyTheWindowReachesEbiten(t *testing.T) {
 	args := []string{"-deps", "-test"}
