@@ -96,3 +96,13 @@ func (f *front) drawn() {
 	f.shown = true
 	thePage.script.Call("drawn")
 }
+
+// description is the screen in words, or nil where the scene has none.
+func (g *guarded) description() *describe.Tree {
+	g.mu.Lock()
+	defer g.mu.Unlock()
+	if d, ok := g.scene.(Described); ok && !g.closed {
+		return d.Description()
+	}
+	return nil
+}

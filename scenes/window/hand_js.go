@@ -23,12 +23,7 @@ func (h *hand) frame(w, hgt, scale float64) input.Frame {
 			panic("window: the page handed over no events: " + err.Error())
 		}
 	}
-	for _, e := range h.events {
-		if !e.moves() {
-			thePage.seen++
-		}
-	}
-	h.in.take(h.events, thePage.scale())
+	thePage.seen += h.in.take(h.events, thePage.scale())
 	return input.Frame{W: w, H: hgt, Scale: scale, Ticks: h.clock.ticks(time.Now()),
 		Presses: h.in.presses, Pointers: h.in.pointers, Acts: h.in.acts}
 }

@@ -58,9 +58,13 @@ type pageInput struct {
 }
 
 // take sorts events; scale is how many device pixels a pixel of the page has.
-func (p *pageInput) take(events []pageEvent, scale float64) {
+// It returns how many of them the page counts.
+func (p *pageInput) take(events []pageEvent, scale float64) (counted int) {
 	p.presses, p.pointers, p.acts, p.repeats = p.presses[:0], p.pointers[:0], p.acts[:0], 0
 	for _, e := range events {
+		if !e.moves() {
+			counted++
+		}
 		switch e.Do {
 		case "key":
 			p.key(e)
@@ -74,6 +78,7 @@ func (p *pageInput) take(events []pageEvent, scale float64) {
 			}
 		}
 	}
+	return counted
 }
 
 func (p *pageInput) key(e pageEvent) {

@@ -70,6 +70,9 @@ func TestNoTapIsLostInASlowFrame(t *testing.T) {
 	if len(in.presses) != 20+mostRepeatsOnPage || len(in.pointers) != 40 {
 		t.Errorf("%d strokes and %d pointer events, want %d and 40", len(in.presses), len(in.pointers), 20+mostRepeatsOnPage)
 	}
+	if n := in.take([]pageEvent{{Do: "pointer", Kind: "move"}, {Do: "pointer", Kind: "up"}}, 1); n != 1 {
+		t.Errorf("%d events counted, want 1: moves come in every frame and are not", n)
+	}
 	in.take(nil, 1)
 	if len(in.presses)+len(in.pointers)+len(in.acts) != 0 {
 		t.Error("something is left for the next frame")

@@ -92,16 +92,6 @@ func (g *guarded) update(f input.Frame) {
 	}
 }
 
-// description is the screen in words, or nil where the scene has none.
-func (g *guarded) description() *describe.Tree {
-	g.mu.Lock()
-	defer g.mu.Unlock()
-	if d, ok := g.scene.(Described); ok && !g.closed {
-		return d.Description()
-	}
-	return nil
-}
-
 func (g *guarded) picture(l *draw.List) {
 	g.mu.Lock()
 	defer g.mu.Unlock()
