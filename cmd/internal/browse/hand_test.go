@@ -6,8 +6,6 @@ import (
 	"testing"
 	"time"
 
-	"github.com/chromedp/cdproto/input"
-	"github.com/chromedp/chromedp"
 	"github.com/chromedp/chromedp/kb"
 )
 
@@ -54,7 +52,7 @@ func (h byKeys) press(name string, times int) error {
 		return err
 	}
 	key, to := " ", n
-	if len(n.Keys) == 1 {
+	if n.Role == "button" && len(n.Keys) == 1 { // several choices may share a key
 		return h.strike(n.Keys, times)
 	}
 	for sign, k := range arrows {
@@ -109,51 +107,6 @@ func (h byKeys) write(text string) error {
 		if err := h.Keys(kb.Backspace); err != nil {
 			return err
 		}
-	}
-	return h.Keys(text)
-}
-
-// byTouch taps with a finger where the controls are.
-type byTouch struct{ *Tab }
-
-func (h byTouch) press(name string, times int) error {
-	for range times {
-		n, err := h.named(name)
-		if err != nil {
-			return err
-		}
-		if err := h.tap(n); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// tap scrolls to a node, as a finger does, and taps on its middle.
-func (t *Tab) tap(n Node) error {
-	if err := t.on(n, `function () { this.scrollIntoView({block: "nearest"}); }`); err != nil {
-		return err
-	}
-	x, y, w, d, err := t.Box(n)
-	if err != nil {
-		return err
-	}
-	p := []*input.TouchPoint{{X: x + w/2, Y: y + d/2}}
-	_, err = chromedp.Call(t.ctx, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: input.DispatchTouchEventTypeTouchStart, TouchPoints: p})
-	if err != nil {
-		return err
-	}
-	_, err = chromedp.Call(t.ctx, input.DispatchTouchEvent, input.DispatchTouchEventParams{Type: input.DispatchTouchEventTypeTouchEnd, TouchPoints: []*input.TouchPoint{}})
-	return err
-}
-
-func (h byTouch) write(text string) error {
-	n, err := h.field()
-	if err != nil {
-		return err
-	}
-	if err := h.tap(n); err != nil {
-		return err
 	}
 	return h.Keys(text)
 }

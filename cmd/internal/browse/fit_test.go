@@ -1,0 +1,72 @@
+package browse
+
+import (
+	"testing"
+
+	"github.com/chromedp/chromedp/kb"
+)
+
+// At 400 % zoom a window of 1280×1024 is 320×256 CSS px (WCAG 2.2, 1.4.10):
+// every control can be had by Tab, and is in view when it has the keyboard.
+func TestEveryControlIsInViewAtFourfoldZoom(t *testing.T) {
+	s := Screen{W: 320, H: 256, Scale: 1}
+	tab := visit(t, s, "bench")
+	want := map[string]bool{}
+	for _, n := range tree(t, tab) {
+		if n.Focusable && !n.Disabled && n.Role != "RootWebArea" {
+			want[n.Role+" "+n.Name] = true
+		}
+	}
+	if len(want) < 5 {
+		t.Fatalf("only %d controls", len(want))
+	}
+	for range 2*len(want) + 2 {
+		now := settled(t, tab)
+		f, ok := now.Focused()
+		if ok {
+			delete(want, f.Role+" "+f.Name)
+			inView(t, tab, f, s)
+		}
+		if len(want) == 0 {
+			return
+		}
+		if err := tab.Keys(kb.Tab); err != nil {
+			t.Fatal(err)
+		}
+	}
+	t.Errorf("Tab does not come to %v", want)
+}
+
+func inView(t *testing.T, tab *Tab, n Node, s Screen) {
+	t.Helper()
+	x, y, w, h, err := tab.Box(n)
+	if err != nil {
+		t.Fatal(err)
+	}
+	// What is larger than the screen cannot be in view as a whole.
+	right, low := min(w, float64(s.W)), min(h, float64(s.H))
+	if x+w < right-1 || y+h < low-1 || x > float64(s.W)-right+1 || y > float64(s.H)-low+1 {
+		t.Errorf("%s has the keyboard at %.0f,%.0f %.0f×%.0f, out of view", n, x, y, w, h)
+	}
+}
+
+// On a phone all targets are at least 24 CSS px wide and high (WCAG 2.2,
+// 2.5.8), and those of the bench 44 one way at least, which a thumb wants
+// (common practice).
+func TestTargetsOnAPhone(t *testing.T) {
+	tab := visit(t, phone, "bench")
+	for _, n := range settled(t, tab) {
+		switch n.Role {
+		case "button", "radio", "textbox", "checkbox":
+		default:
+			continue
+		}
+		_, _, w, h, err := tab.Box(n)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if min(w, h) < 24 || max(w, h) < 44 {
+			t.Errorf("%s is %.0f×%.0f px", n, w, h)
+		}
+	}
+}
