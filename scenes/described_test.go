@@ -20,6 +20,7 @@ func someStations(t *testing.T, look func(t *testing.T, s station)) {
 				benchStations(t, size[0], size[1], set, see)
 				paperStations(t, size[0], size[1], set, see)
 				hallStations(size[0], size[1], set, see)
+				labStations(t, size[0], size[1], set, see)
 			})
 		}
 	}
@@ -182,6 +183,10 @@ func TestTargetsAreLargeEnough(t *testing.T) {
 			least = 44
 		}
 		for _, n := range s.scene.Description().Order() {
+			least := least
+			if _, ok := s.scene.(*Lab); ok && n.ID >= idPadKey && n.ID < idStudent {
+				least = 24 // a keypad of all letters and figures; ids can be chosen from a list too
+			}
 			if n.Bounds.W < least-.01 || n.Bounds.H < least-.01 {
 				t.Errorf("%s: %q is %.0f by %.0f px, want %.0f", s.name, n.Name, n.Bounds.W, n.Bounds.H, least)
 			}

@@ -267,7 +267,7 @@ func (m *labMaker) rowOf(size float64) float64 { return max(44*m.lay.Unit, 1.9*s
 func (m *labMaker) moreOf(size float64) widget {
 	w := m.styled(widget{id: idPanelMore, text: "More 99/99"}, outlined)
 	w.size = min(w.size, size)
-	w.rect = draw.Rect{W: m.width(w) + 20*m.lay.Unit, H: max(32*m.lay.Unit, 1.5*w.size)}
+	w.rect = draw.Rect{W: m.width(w) + 20*m.lay.Unit, H: max(32*m.lay.Unit, 1.5*w.size, m.leastTarget())}
 	return w
 }
 

@@ -89,7 +89,7 @@ func (l *layout) isTight(text float64) bool {
 	if l.Phone {
 		return h < 560
 	}
-	return h < 280 || w < 380
+	return h < 280 || w < 490
 }
 
 func (l *layout) barHeight(f frameOf) float64 {

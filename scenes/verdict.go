@@ -29,6 +29,10 @@ func (m *maker) verdict(y float64) {
 	marks := m.marks()
 	rows := 22 * t * float64(len(marks))
 	m.unmarked = y+rows+6*u+m.controlHeight() > m.lay.Buttons-8*u
+	for i, r := range marks {
+		ws := m.mark(i, r, in.W)
+		m.unmarked = m.unmarked || m.width(ws[0])+m.width(ws[1])+8*t > in.W
+	}
 	if !m.unmarked {
 		for i, r := range marks {
 			for _, w := range m.mark(i, r, in.W) {
