@@ -37,7 +37,19 @@ type curveKey struct {
 	th      *theme.Theme
 	size, u float64
 	words   string
+	steep   bool // the axis of dips goes on to 90°
 }
+
+// mostDip is the end of the axis of dips: most of the curve's bend lies below
+// 10°, so that steep beds get room only where one is shown.
+func (k curveKey) mostDip() orient.Angle {
+	if k.steep {
+		return orient.Right
+	}
+	return gentleDips
+}
+
+const gentleDips = 45 * orient.Degree
 
 // plot is where the axes stand in the diagram.
 func (k curveKey) plot() draw.Rect {
@@ -51,7 +63,7 @@ func (k curveKey) plot() draw.Rect {
 // at is the place of a point of the diagram.
 func (k curveKey) at(dip, off orient.Angle) draw.Point {
 	p := k.plot()
-	return draw.Point{X: p.X + p.W*float64(dip/orient.Right), Y: p.Y + p.H*(1-float64(off/mostError))}
+	return draw.Point{X: p.X + p.W*float64(dip/k.mostDip()), Y: p.Y + p.H*(1-float64(off/mostError))}
 }
 
 // curveWords says in figures what the diagram shows at this slab.
@@ -92,7 +104,7 @@ func (c *curvePicture) draw(l *draw.List, k curveKey, tilt, dip orient.Angle) {
 func (c *curvePicture) follow(k curveKey, tilt orient.Angle) {
 	c.pts = c.pts[:0]
 	if tilt < orient.Degree/100 {
-		c.pts = append(c.pts, k.at(0, 0), k.at(orient.Right, 0))
+		c.pts = append(c.pts, k.at(0, 0), k.at(k.mostDip(), 0))
 		return
 	}
 	// tan d = tan β / sin ε: the dip at which the curve leaves by the top.
@@ -100,7 +112,7 @@ func (c *curvePicture) follow(k curveKey, tilt orient.Angle) {
 	const n = 48
 	for i := range n + 1 {
 		t := float64(i) / n
-		d := from + orient.Angle(t*t)*(orient.Right-from)
+		d := from + orient.Angle(t*t)*(k.mostDip()-from)
 		c.pts = append(c.pts, k.at(d, min(mostError, orient.StrikeError(tilt, d))))
 	}
 }
@@ -133,25 +145,26 @@ func (c *curvePicture) bakeAxes(k curveKey, h int) {
 		l.Text(draw.Text{S: s, At: draw.Point{X: x, Y: y}, Size: k.size, Color: k.th.Ink, Align: a})
 	}
 	for off := orient.Angle(0); off <= mostError; off += 10 * orient.Degree {
-		a, b := base.at(0, off), base.at(orient.Right, off)
+		a, b := base.at(0, off), base.at(base.mostDip(), off)
 		line(a, b, rule, k.th.FieldLine)
 		word(fmt.Sprintf("%.0f°", off.Degrees()), a.X-.35*k.size, a.Y+.35*k.size, draw.AlignRight)
 	}
-	for dip := orient.Angle(0); dip <= orient.Right; dip += 30 * orient.Degree {
+	last := k.mostDip()
+	for dip := orient.Angle(0); dip < last+orient.Degree; dip += last / 3 {
 		a := base.at(dip, 0)
 		line(draw.Point{X: a.X, Y: a.Y + 6*k.u}, a, rule, k.th.Ink)
 		s := fmt.Sprintf("%.0f°", dip.Degrees())
-		if dip == orient.Right {
+		if dip > last-orient.Degree {
 			s = "dip " + s
 			word(s, p.X+p.W+1.1*k.size, a.Y+1.35*k.size, draw.AlignRight)
 			continue
 		}
-		if dip > 45*orient.Degree && p.W < 8.5*k.size { // no room beside the last
+		if dip > last/2 && p.W < 8.5*k.size { // no room beside the last
 			continue
 		}
 		word(s, a.X, a.Y+1.35*k.size, draw.AlignCentre)
 	}
-	line(base.at(0, 0), base.at(orient.Right, 0), 2*rule, k.th.Ink)
+	line(base.at(0, 0), base.at(last, 0), 2*rule, k.th.Ink)
 	line(base.at(0, 0), base.at(0, mostError), 2*rule, k.th.Ink)
 	word("Strike off by", 0, .95*k.size, draw.AlignLeft)
 	c.axes = draw.Texture{W: int(k.rect.W), H: h, List: l, Version: c.axes.Version + 1}

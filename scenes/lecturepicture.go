@@ -146,7 +146,7 @@ func (s *lectureScreen) column(t *Lecture, l *draw.List, th *theme.Theme) {
 	if r := s.lay.Curve; r.W > 0 && r.H > 0 {
 		dip := t.play.Session().Truth().Dip
 		size := lectureType * s.lay.Type * s.text
-		t.curve.draw(l, curveKey{rect: r, th: th, size: size, u: s.lay.Unit / 1.5, words: curveWords(t.tilt, dip)}, t.tilt, dip)
+		t.curve.draw(l, curveKey{rect: r, th: th, size: size, u: s.lay.Unit / 1.5, words: curveWords(t.tilt, dip), steep: dip > gentleDips}, t.tilt, dip)
 	}
 	s.mark(t, l, th, s.zones[columnZone].rect)
 }
