@@ -163,6 +163,7 @@ func (m *hallMaker) doors() {
 	}
 	if m.lay.W >= 1024*u && !m.big() {
 		m.s.show = snap(draw.Rect{X: m.lay.W * .6, Y: 0, W: m.lay.W * .4, H: z.rect.H})
+		z.rect.W = m.s.show.X
 		wide = m.s.show.X - pad - 8*u
 	}
 	gap := 24 * u
