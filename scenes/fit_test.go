@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"fmt"
+	"image"
 	"testing"
 
 	"cuesta/scenes/describe"
@@ -135,4 +136,38 @@ func TestEveryControlIsInReachInEveryWindow(t *testing.T) {
 			}
 		}
 	}
+}
+
+// A region that has not changed is not painted again, so none may lie under
+// another: it would come up over it.
+func TestNoRegionLiesOnAnother(t *testing.T) {
+	for _, size := range [...][2]float64{{1280, 720}, {390, 844}, {1366, 768}} {
+		look := func(s station) {
+			var l draw.List
+			s.scene.Picture(&l)
+			rects := drawnRegions(&l)
+			for i, a := range rects {
+				for _, b := range rects[:i] {
+					if a.Overlaps(b) {
+						t.Errorf("%s, %v: the regions %v and %v overlap", s.name, size, a, b)
+					}
+				}
+			}
+		}
+		benchStations(t, size[0], size[1], Settings{}, look)
+		labStations(t, size[0], size[1], Settings{}, look)
+		paperStations(t, size[0], size[1], Settings{}, look)
+		hallStations(size[0], size[1], Settings{}, look)
+	}
+}
+
+// drawnRegions are the regions in which something is drawn.
+func drawnRegions(l *draw.List) []image.Rectangle {
+	var out []image.Rectangle
+	for i, it := range l.Items {
+		if it.Op == draw.OpRegion && i+1 < len(l.Items) && l.Items[i+1].Op != draw.OpRegion {
+			out = append(out, l.Regions[it.N].Rect.Pixels())
+		}
+	}
+	return out
 }

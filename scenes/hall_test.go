@@ -149,21 +149,3 @@ func TestTheHallPaintsItsRockOnce(t *testing.T) {
 		t.Errorf("%v allocations in a frame in which nothing happens", n)
 	}
 }
-
-// A region that has not changed is not painted again, so none may lie under
-// another.
-func TestNoRegionOfTheHallLiesOnAnother(t *testing.T) {
-	h, step := testHall(HallOptions{})
-	var l draw.List
-	for range 6 {
-		step()
-	}
-	h.Picture(&l)
-	for i, a := range l.Regions {
-		for _, b := range l.Regions[:i] {
-			if a.Rect.Pixels().Overlaps(b.Rect.Pixels()) {
-				t.Errorf("the regions %v and %v overlap", a.Rect, b.Rect)
-			}
-		}
-	}
-}
