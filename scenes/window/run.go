@@ -68,7 +68,7 @@ func set(o Options) {
 		o.Title = "cuesta"
 	}
 	ebiten.SetWindowTitle(o.Title)
-	ebiten.SetWindowSize(o.W, o.H)
+	ebiten.SetWindowSize(fit(o.W, o.H))
 	ebiten.SetWindowResizingMode(ebiten.WindowResizingModeEnabled)
 	ebiten.SetWindowSizeLimits(320, 240, -1, -1)
 	ebiten.SetFullscreen(o.FullScreen)
@@ -149,6 +149,16 @@ func (g *game) Update() error {
 	g.front.show(g.scene, f)
 	g.ears.listen(g.scene)
 	return nil
+}
+
+// fit is the size of a window that does not reach beyond the screen.
+func fit(w, h int) (int, int) {
+	if m := ebiten.Monitor(); m != nil {
+		if mw, mh := m.Size(); mw > 0 && mh > 0 {
+			return min(w, mw), min(h, mh)
+		}
+	}
+	return w, h
 }
 
 // fills says that the key was pressed with which a window fills the screen, or
