@@ -57,7 +57,7 @@ func sceneLines() string {
 }
 
 // sceneOf reads the words behind open: the words for the bench program.
-func sceneOf(words []string) ([]string, error) {
+func sceneOf(e env, words []string) ([]string, error) {
 	if len(words) == 0 {
 		return nil, nil
 	}
@@ -76,7 +76,7 @@ func sceneOf(words []string) ([]string, error) {
 	case s.file == "":
 		return words, nil
 	default:
-		path, err := fileOf(s, words[1])
+		path, err := fileOf(e, s, words[1])
 		return []string{s.name, path}, err
 	}
 }
@@ -89,10 +89,16 @@ func sceneNames() string {
 	return strings.Join(names[:len(names)-1], ", ") + " or " + names[len(names)-1]
 }
 
-// fileOf is the file in words that hold wherever the bench program runs.
-func fileOf(s scene, name string) (string, error) {
-	if _, ok := lesson.Named(name); ok && s.name == "lecture" {
-		return name, nil
+// fileOf is the file in words that hold wherever the bench program runs. A
+// lesson is read first, so that all that is wrong with it is told here.
+func fileOf(e env, s scene, name string) (string, error) {
+	if s.name == "lecture" {
+		if _, err := (&teacher{env: e}).read(name); err != nil {
+			return "", err
+		}
+		if _, ok := lesson.Named(name); ok {
+			return name, nil
+		}
 	}
 	if _, err := os.Stat(name); err != nil {
 		return "", err
@@ -101,7 +107,7 @@ func fileOf(s scene, name string) (string, error) {
 }
 
 func open(e env, words []string) error {
-	words, err := sceneOf(words)
+	words, err := sceneOf(e, words)
 	if err != nil {
 		return err
 	}
@@ -117,7 +123,12 @@ func open(e env, words []string) error {
 	}
 	c.Args = append(c.Args, words...)
 	c.Stdin, c.Stdout, c.Stderr = e.in, e.out, e.err
-	if err := c.Run(); err != nil {
+	err = c.Run()
+	var ended *exec.ExitError
+	if errors.As(err, &ended) && ended.Exited() {
+		return toldByOther{ended}
+	}
+	if err != nil {
 		return fmt.Errorf("the bench ended early: %w", err)
 	}
 	return nil

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os/exec"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -31,6 +32,9 @@ type wrongWords struct{ error }
 // Unwrap returns the error itself.
 func (w wrongWords) Unwrap() error { return w.error }
 
+// toldByOther is the end of another program that has said itself what was wrong.
+type toldByOther struct{ *exec.ExitError }
+
 // misreadf makes an error that ends the program with status 2.
 func misreadf(format string, a ...any) error { return wrongWords{fmt.Errorf(format, a...)} }
 
@@ -42,6 +46,10 @@ func run(args []string, e env) int {
 	cmd, err := root.ExecuteC()
 	if err == nil {
 		return done
+	}
+	var already toldByOther
+	if errors.As(err, &already) {
+		return already.ExitCode()
 	}
 	fmt.Fprintf(e.err, "%s: %s\n", cmd.CommandPath(), oneLine(err.Error()))
 	return status(err)
