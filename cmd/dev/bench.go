@@ -188,3 +188,17 @@ func timed(c *exec.Cmd) (float64, error) {
 	}
 	return took, nil
 }
+
+// pageFigures lets the program that drives a browser measure the page.
+func pageFigures(out io.Writer) error {
+	support, err := wasmSupport("wasm_exec.js")
+	if err != nil {
+		return err
+	}
+	c := goCommand("run", "./cmd/internal/browse/figures", support)
+	c.Stdout, c.Stderr = out, os.Stderr
+	if err := c.Run(); err != nil {
+		return fmt.Errorf("the page could not be measured: %w", err)
+	}
+	return nil
+}

@@ -14,7 +14,7 @@ import (
 	"strings"
 	"time"
 
-	"cuesta/cmd/internal/browse"
+	"cuesta/cmd/internal/chromium"
 )
 
 // test sets up the machine and runs every check; it fails when any fails.
@@ -106,7 +106,7 @@ func (s *suite) windowTests() {
 func (s *suite) pageTests() {
 	err := setUp(browserPackages)
 	if err == nil {
-		_, err = browse.Find()
+		_, err = chromium.Find()
 	}
 	switch {
 	case err == nil:

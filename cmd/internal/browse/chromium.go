@@ -6,26 +6,11 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"os/exec"
 
 	"github.com/chromedp/chromedp"
+
+	"cuesta/cmd/internal/chromium"
 )
-
-// programs are the names under which Chromium goes.
-var programs = []string{"chromium", "chromium-browser", "google-chrome", "chrome"}
-
-// ErrNoChromium is returned where Chromium is not installed.
-var ErrNoChromium = errors.New("Chromium is not installed")
-
-// Find returns the path of Chromium, or ErrNoChromium.
-func Find() (string, error) {
-	for _, p := range programs {
-		if path, err := exec.LookPath(p); err == nil {
-			return path, nil
-		}
-	}
-	return "", fmt.Errorf("%w; on Debian it is the package chromium", ErrNoChromium)
-}
 
 // Browser is a Chromium without a window, with a profile of its own that is
 // thrown away with it.
@@ -47,7 +32,7 @@ const (
 // Start starts a browser. It draws with the processor, keeps quiet, and finds
 // no other machine.
 func Start(g Graphics) (*Browser, error) {
-	path, err := Find()
+	path, err := chromium.Find()
 	if err != nil {
 		return nil, err
 	}
@@ -59,7 +44,7 @@ func Start(g Graphics) (*Browser, error) {
 	ctx, cancel := chromedp.NewContext(ctx)
 	b := &Browser{ctx: ctx, profile: profile, cancel: func() { cancel(); cancelAll() }}
 	if err := chromedp.Do(ctx); err != nil {
-		return nil, errors.Join(fmt.Errorf("Chromium did not start: %w", err), b.Close())
+		return nil, errors.Join(fmt.Errorf("the browser did not start: %w", err), b.Close())
 	}
 	return b, nil
 }

@@ -1,3 +1,6 @@
+// Command figures measures the page in Chromium and prints one "name value" a
+// line. It is a program of its own so that cmd/dev, which sets a fresh machine
+// up, need not be built with all that drives a browser.
 package main
 
 import (
@@ -11,11 +14,22 @@ import (
 	"cuesta/cmd/internal/browse"
 )
 
+func main() {
+	if len(os.Args) != 2 {
+		fmt.Fprintln(os.Stderr, "figures takes wasm_exec.js of the Go in use; go run ./cmd/dev bench starts it")
+		os.Exit(2)
+	}
+	if err := pageFigures(os.Stdout, os.Args[1]); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		os.Exit(1)
+	}
+}
+
 // pageFigures are the weight of the page on its way to a visitor, the time to
 // its first frame over that of an empty page of the window library, loaded for
 // the first time turn by turn, and the frames a second of both at 640×360, ours
 // with needle and bubble moving. The empty page is built as anyone builds one.
-func pageFigures(out io.Writer) error {
+func pageFigures(out io.Writer, support string) error {
 	dir, err := os.MkdirTemp("", "cuesta-page-")
 	if err != nil {
 		return err
@@ -25,11 +39,7 @@ func pageFigures(out io.Writer) error {
 	if err := errors.Join(os.Mkdir(full, 0o755), os.Mkdir(empty, 0o755)); err != nil {
 		return err
 	}
-	support, err := wasmSupport("wasm_exec.js")
-	if err != nil {
-		return err
-	}
-	if err := errors.Join(buildWeb(full), browse.BuildEmpty(empty, support)); err != nil {
+	if err := errors.Join(browse.Build(full), browse.BuildEmpty(empty, support)); err != nil {
 		return err
 	}
 	n, err := browse.Weight(full)
