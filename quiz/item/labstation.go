@@ -53,7 +53,8 @@ type stationItem struct {
 	planar
 	bare
 	station Station
-	preset  bool // the declination is set on the dial
+	place   orient.Angle // the declination there; that of planar is what a student has to reckon with
+	preset  bool         // it is set on the dial
 }
 
 // Name, Title and OnPaper describe the kind.
@@ -79,8 +80,11 @@ func (labStation) Deal(s Spec, _ *rand.Rand) (Item, error) {
 	if st.Known && !(st.Plane.IsValid() && within(st.Strike) && within(st.Dip)) {
 		return nil, fmt.Errorf("%w: station %q needs a plane that can be, known to between 0° and 90°", ErrSpec, st.Name)
 	}
-	it := stationItem{station: st, preset: s.RingPreset}
-	it.planar = planar{notation: s.Notation, tolerance: s.tolerance(), declination: s.Declination}
+	it := stationItem{station: st, place: s.Declination, preset: s.RingPreset}
+	it.planar = planar{notation: s.Notation, tolerance: s.tolerance()}
+	if !it.preset {
+		it.declination = it.place
+	}
 	if st.Known {
 		it.truth = st.Plane
 		it.tolerance = it.tolerance.Widened(st.Plane.Dip, st.Strike, st.Dip)
@@ -107,12 +111,12 @@ func (it stationItem) Prompt() string {
 	}
 	text += ". Measure the slab and write it as " + notationNames[it.notation] + "."
 	switch {
-	case it.declination == 0:
+	case it.place == 0:
 		return text
 	case it.preset:
 		return text + " The declination of the place is set on the dial."
 	}
-	return text + " The declination of the place is " + declinationWords(it.declination) + "; set it on the dial, or reckon with it."
+	return text + " The declination of the place is " + declinationWords(it.place) + "; set it on the dial, or reckon with it."
 }
 
 // Hints help in steps.

@@ -24,6 +24,26 @@ func TestSlabInAnyNotation(t *testing.T) {
 	holdTo(t, slab(plane(115, 25), quiz.DefaultTolerance, orient.DirectionDip), right("205/25"), right("N65W 25S"))
 }
 
+// With the declination set on the dial, and no reading that shows it turned, none
+// was left out; 098 is 115 without 17° E.
+func TestPresetDeclinationIsNotBlamed(t *testing.T) {
+	it := slab(plane(115, 25), quiz.DefaultTolerance, orient.AzimuthDip)
+	it.setup.Ring = it.declination
+	for _, typed := range []string{"098/25", "081/25", "132/25"} {
+		m := it.Mark(typed, Evidence{})
+		if m.Right || holds(m.Mistakes, mistake.DeclinationNotSet) || holds(m.Mistakes, mistake.DeclinationWrongSign) || holds(m.Mistakes, mistake.DeclinationTwice) {
+			t.Errorf("%s: got %+v, want wrong and no word of the declination", typed, m)
+		}
+	}
+	var e Evidence
+	e.HasEdge = true
+	e.Edge.Shown.Frame.Forward = orient.AzimuthOf(deg(115)).Vec()
+	e.Edge.Shown.Dial = sim.Dial{North: orient.AzimuthOf(deg(98)), Resting: true}
+	if m := it.Mark("098/25", e); !holds(m.Mistakes, mistake.DeclinationNotSet) {
+		t.Errorf("a ring turned back to zero: got %+v, want it named", m.Mistakes)
+	}
+}
+
 // S. Martel, University of Hawaii, GG303 lab 1, 2011: strike full within 1°
 // and half within 8°, dip full within 3° and half within 8°.
 func TestSlabBySteps(t *testing.T) {
@@ -97,7 +117,8 @@ func TestToldMistakesOnAnySlab(t *testing.T) {
 			if err != nil {
 				t.Fatalf("%s: %v", text, err)
 			}
-			if apart, _ := it.of(entry, Evidence{}).Evidence().Apart(m.kind); !apart {
+			preset := it.setup.Ring == it.declination && (m.kind == mistake.DeclinationNotSet || m.kind == mistake.DeclinationWrongSign || m.kind == mistake.DeclinationTwice)
+			if apart, _ := it.of(entry, Evidence{}).Evidence().Apart(m.kind); !apart || preset {
 				continue
 			}
 			told++

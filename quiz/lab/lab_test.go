@@ -82,8 +82,15 @@ func must(t testing.TB, errs ...error) {
 
 // TestSameVerdictAsTheQuiz lays the verdict at a station beside that of the
 // judge for the same plane, the same answer and the same tolerance, in every
-// notation.
+// notation. Where the declination is set on the dials, there is none to reckon
+// with.
 func TestSameVerdictAsTheQuiz(t *testing.T) {
+	for _, setting := range []string{"declination = \"preset\"\n", "declination = \"student\"\n"} {
+		sameVerdicts(t, setting)
+	}
+}
+
+func sameVerdicts(t *testing.T, setting string) {
 	answers := []string{
 		"035/30", "036/31", "215/30", "215/30 NW", "215/30 SE", "035/30 SE", "N35E 30SE", "S35W 30SE", "N35E/30NW",
 		"30→125", "dd 125/30", "125/30", "305/30", "325/30", "035/58", "035/60", "055/30", "015/30", "031.2/30", "040.5/30",
@@ -93,7 +100,12 @@ func TestSameVerdictAsTheQuiz(t *testing.T) {
 	for word, notation := range map[string]orient.Notation{
 		"azimuth": orient.AzimuthDip, "quadrant": orient.Quadrant, "direction": orient.DirectionDip, "pole": orient.PoleNotation,
 	} {
-		b := read(t, "NOTATION", word, "PLANE", orient.Format(orient.PlaneOf(35*orient.Degree, 30*orient.Degree), notation))
+		b := read(t, "NOTATION", word, "PLANE", orient.Format(orient.PlaneOf(35*orient.Degree, 30*orient.Degree), notation),
+			"date =", setting+"date =")
+		reckoned := b.Field.Declination
+		if b.RingPreset {
+			reckoned = 0
+		}
 		r, _ := room(t, b, lab.Options{})
 		must(t, r.GoTo("a"))
 		for i, text := range answers {
@@ -110,7 +122,7 @@ func TestSameVerdictAsTheQuiz(t *testing.T) {
 			n++
 			want := quiz.Judge(quiz.Case{
 				Entry: entry, Truth: orient.PlaneOf(35*orient.Degree, 30*orient.Degree), Notation: notation,
-				Declination: b.Field.Declination,
+				Declination: reckoned,
 				Tolerance:   quiz.DefaultTolerance.Widened(30*orient.Degree, 1.5*orient.Degree, orient.Degree),
 			})
 			if v := got.Mark.Verdict; fmt.Sprint(*v) != fmt.Sprint(want) {
@@ -120,6 +132,33 @@ func TestSameVerdictAsTheQuiz(t *testing.T) {
 	}
 	if n < 70 {
 		t.Errorf("only %d answers were judged", n)
+	}
+}
+
+// TestWhatIsPresetIsNotBlamed: 053/30 for 035/30 is near the strike without the
+// declination of 15° W, which only a student who had to set it can leave out.
+func TestWhatIsPresetIsNotBlamed(t *testing.T) {
+	for setting, blamed := range map[string]bool{"preset": false, "student": true} {
+		f, err := read(t, "date =", "declination = \""+setting+"\"\ndate =").Fixed(form.Student{ID: "a"})
+		must(t, err)
+		it, err := f.Item(0)
+		must(t, err)
+		named := false
+		for strike := range 360 {
+			for _, m := range it.Mark(fmt.Sprintf("%03d/30", strike), item.Evidence{}).Mistakes {
+				switch m.Kind {
+				case mistake.DeclinationNotSet, mistake.DeclinationWrongSign, mistake.DeclinationTwice, mistake.DeclinationMisset:
+					named = true
+				default:
+				}
+			}
+		}
+		if named != blamed {
+			t.Errorf("%s: the declination is blamed: %t, want %t", setting, named, blamed)
+		}
+		if got := strings.Contains(it.Prompt(), "eclination"); !got {
+			t.Errorf("%s: got %q, want the declination told", setting, it.Prompt())
+		}
 	}
 }
 
