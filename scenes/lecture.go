@@ -40,6 +40,7 @@ type Lecture struct {
 	magnify bool
 	pointer bool
 	spot    draw.Point // what is magnified and pointed at
+	moused  bool       // a mouse or a finger has been seen
 	drag    drag
 	held    held
 	notice  string

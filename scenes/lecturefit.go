@@ -33,7 +33,7 @@ func (m *lectureMaker) fits() bool {
 		f.Title = m.titleTall()
 	}
 	if m.lay.Phone {
-		m.rows = m.wrap(m.items(), m.s.w-2*m.s.lay.Margin)
+		m.rows = m.evened(m.items(), m.s.w-2*m.s.lay.Margin)
 		f.Strip = m.rowsTall()
 	}
 	if w, ok := t.play.Written(); ok && t.shows(lesson.Student) {
@@ -42,12 +42,27 @@ func (m *lectureMaker) fits() bool {
 		f.Card = m.fitCard(w, f)
 	}
 	m.set(f)
-	if !m.lay.Phone {
-		m.rows = m.wrap(m.items(), m.lay.Scene.W-2*m.s.lay.Margin-40*m.lay.Unit)
-	}
 	m.line = m.wrapped(draw.Regular, t.play.Line())
 	m.ans = m.wrapped(draw.Bold, t.play.Answer())
+	if !m.lay.Phone {
+		m.rows = m.evened(m.items(), m.lay.Scene.W-2*m.s.lay.Margin-40*m.lay.Unit)
+		m.seat(f)
+	}
 	return m.roomy(f)
+}
+
+// seat gives the controls of live play a place of their own, where that leaves
+// the picture a fair part of the screen: nothing of the slab and its ring is
+// under them then.
+func (m *lectureMaker) seat(f lectureFrame) {
+	if !m.t.play.IsLive() {
+		return
+	}
+	f.Rows, f.Strip = max(f.Rows, len(m.line)+len(m.ans)), m.rowsTall()
+	if m.set(f); m.lay.Scene.H < .56*m.s.h {
+		f.Strip = 0
+		m.set(f)
+	}
 }
 
 // roomy says that the words leave the picture a fair part of the screen, and

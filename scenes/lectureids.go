@@ -23,4 +23,6 @@ const (
 	idReturn
 	idLectureKeys
 	idAnotherPlace
+	idRestart
+	idLectureState
 )

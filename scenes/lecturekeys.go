@@ -93,22 +93,24 @@ func (t *Lecture) moves(p input.Press) bool {
 		return false
 	}
 	d := t.screen.h / 40
+	if t.magnify {
+		d *= 2
+	}
 	if p.Mods&input.Shift != 0 {
 		d *= 4
 	}
 	switch p.Key {
 	case input.Left:
-		t.spot.X -= d
+		t.carry(-d, 0)
 	case input.Right:
-		t.spot.X += d
+		t.carry(d, 0)
 	case input.Up:
-		t.spot.Y -= d
+		t.carry(0, -d)
 	case input.Down:
-		t.spot.Y += d
+		t.carry(0, d)
 	default:
 		return false
 	}
-	t.spot.X, t.spot.Y = max(0, min(t.screen.w, t.spot.X)), max(0, min(t.screen.h, t.spot.Y))
 	return true
 }
 
@@ -158,7 +160,7 @@ func (t *Lecture) pressLecture(p input.Press) {
 	case p.Key == input.Left, p.Key == input.Up, p.Key == input.Backspace:
 		t.act(idBack)
 	case p.Key == input.Home:
-		t.restart()
+		t.act(idRestart)
 	case p.Key == input.F5, unicode.ToLower(p.Rune) == 'l':
 		t.act(idLive)
 	case p.Rune == '.':
@@ -209,6 +211,8 @@ func (t *Lecture) act(id describe.ID) {
 		_, err := t.play.Back()
 		t.try(err)
 		t.begun()
+	case idRestart:
+		t.restart()
 	case idAnswer:
 		t.play.Reveal()
 	case idBlank:
@@ -253,7 +257,9 @@ func (t *Lecture) goOn() {
 	switch {
 	case t.play.Busy():
 		t.play.Finish()
-	case !t.play.IsLive() && t.play.Reveal():
+	case t.play.IsLive() && t.play.Open(): // live play hides the question, so that comes back first
+		t.act(idReturn)
+	case t.play.Reveal():
 	default:
 		ok, err := t.play.Next()
 		t.try(err)
@@ -264,14 +270,10 @@ func (t *Lecture) goOn() {
 	}
 }
 
-// restart goes to the first step.
+// restart begins the lesson anew for the next class.
 func (t *Lecture) restart() {
-	for t.play.At() > 0 {
-		if _, err := t.play.Back(); err != nil {
-			t.try(err)
-			return
-		}
-	}
+	t.try(t.play.Restart())
+	t.water, t.ball = 0, 0
 	t.begun()
 }
 

@@ -21,6 +21,7 @@ const (
 	lectureRound   = 300.0 // diameters of the magnifiers
 	lectureDial    = 440.0
 	lectureLeast   = 300.0 // below which the figures of a scale are too small
+	lectureSmall   = 130.0 // below which a bubble tells nothing
 )
 
 // lectureFrame is what the layout of a lecture depends on.
@@ -40,9 +41,10 @@ type lectureFrame struct {
 // lectureLayout is where everything of a lecture stands, in device pixels.
 type lectureLayout struct {
 	layout
-	Type  float64   // device pixels in one of 1080 parts of the height, for type
-	Curve draw.Rect // the diagram with its caption
-	Card  draw.Rect // what the student wrote
+	Seated bool      // the controls have a place of their own
+	Type   float64   // device pixels in one of 1080 parts of the height, for type
+	Curve  draw.Rect // the diagram with its caption
+	Card   draw.Rect // what the student wrote
 }
 
 // column says whether anything stands in the column.
@@ -88,9 +90,10 @@ func (l *lectureLayout) wideLecture(f lectureFrame, k float64) {
 		l.Bar.W, tall = f.W, f.H-bar
 	}
 	l.Title = draw.Rect{W: x, H: f.Title}
-	l.Scene = draw.Rect{Y: f.Title, W: x, H: f.H - bar - f.Title}
+	l.Scene = draw.Rect{Y: f.Title, W: x, H: f.H - bar - f.Title - f.Strip}
 	l.Sheet = draw.Rect{W: f.W, H: f.H}
-	l.Strip = draw.Rect{W: x, Y: f.H - bar, H: 0}
+	l.Seated = f.Strip > 0
+	l.Strip = draw.Rect{W: x, Y: f.H - bar - f.Strip, H: f.Strip}
 	if colW == 0 {
 		return
 	}
@@ -165,9 +168,12 @@ func (l *lectureLayout) magnifiers(f lectureFrame, room, cap1, cap2, k float64) 
 		if d2 >= least {
 			return floor4(share * d2), floor4(d2)
 		}
+		if d1 = room - cap1 - cap2 - least; d1 >= lectureSmall*l.Type && !f.Curve {
+			return floor4(d1), math.Ceil(least)
+		}
 		return 0, floor4(min(lectureDial*k, room-cap2))
 	case f.Levels:
-		return floor4(min(380*k, room-cap1)), 0
+		return floor4(min(lectureDial*k, room-cap1)), 0
 	case f.Scaled:
 		return 0, floor4(min(lectureDial*k, room-cap2))
 	}
@@ -182,6 +188,7 @@ func (l *lectureLayout) stacked(f lectureFrame) {
 	l.Margin = m
 	l.Title = draw.Rect{W: f.W, H: f.Title}
 	bar := l.barTall(f)
+	l.Seated = true
 	l.Strip = draw.Rect{Y: f.H - f.Strip, W: f.W, H: f.Strip}
 	l.Bar = draw.Rect{Y: l.Strip.Y - bar, W: f.W, H: bar}
 	l.Sheet = draw.Rect{W: f.W, H: f.H}

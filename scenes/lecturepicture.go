@@ -40,9 +40,10 @@ func (s *lectureScreen) picture(t *Lecture, l *draw.List) {
 	l.Region(bar)
 	s.sprite(l, barZone)
 	s.mark(t, l, th, bar)
-	if s.lay.Phone {
+	if s.lay.Seated {
 		l.Region(s.zones[stripZone].rect)
 		s.sprite(l, stripZone)
+		s.mark(t, l, th, s.zones[stripZone].rect)
 	}
 }
 
@@ -78,7 +79,7 @@ func (s *lectureScreen) scene(t *Lecture, l *draw.List, th *theme.Theme) {
 	if !s.lay.Phone {
 		s.sprite(l, barZone) // it may reach up over the picture
 	}
-	if t.controls() && !s.lay.Phone {
+	if t.controls() && !s.lay.Seated {
 		s.sprite(l, stripZone)
 	}
 	s.mark(t, l, th, r)

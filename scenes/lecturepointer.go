@@ -8,14 +8,39 @@ import (
 	"cuesta/sim"
 )
 
-// aim switches the pointer or the magnifier; it begins in the middle of the
-// instrument, or where the mouse is.
+// aim switches the pointer or the magnifier. Each begins where the other is, or
+// at the instrument; the pointer where the mouse is, if that has just moved.
 func (t *Lecture) aim(on *bool) {
+	first, other := t.places()[0], t.magnify || t.pointer
 	*on = !*on
-	if !*on || t.idle < hideAfter && contains(draw.Rect{W: t.screen.w, H: t.screen.h}, t.spot.X, t.spot.Y) && t.spot != (draw.Point{}) {
+	mouse := on == &t.pointer && t.idle < hideAfter && t.moused && contains(draw.Rect{W: t.screen.w, H: t.screen.h}, t.spot.X, t.spot.Y)
+	if !*on || mouse || other {
 		return
 	}
-	t.spot = t.places()[0]
+	t.spot = first
+}
+
+// carry moves the place by so much. From a magnifier, which is shown whole, it
+// goes on to what comes next on the way; a picture that is magnified is not left
+// for where there is nothing to see.
+func (t *Lecture) carry(dx, dy float64) {
+	was := t.screen.looksAt(t)
+	at := t.spot
+	for {
+		to := draw.Point{X: max(0, min(t.screen.w, t.spot.X+dx)), Y: max(0, min(t.screen.h, t.spot.Y+dy))}
+		if to == t.spot {
+			break
+		}
+		t.spot = to
+		if !t.magnify {
+			return
+		}
+		now := t.screen.looksAt(t)
+		if now != was && now != noMagnifier || now == noMagnifier && contains(t.screen.lay.Scene, to.X, to.Y) {
+			return
+		}
+	}
+	t.spot = at
 }
 
 // places are what may be worth a closer look: the instrument or the middle of
@@ -24,8 +49,11 @@ func (t *Lecture) places() []draw.Point {
 	s := t.screen.lay.Scene
 	first := draw.Point{X: s.X + s.W/2, Y: s.Y + s.H/2}
 	if t.shows(lesson.Instrument) {
-		if b := t.stage.InstrumentBounds(); b.W > 0 && !t.magnify {
+		if b := t.stage.InstrumentBounds(); b.W > 0 {
 			first = draw.Point{X: b.X + b.W/2, Y: b.Y + b.H/2}
+			if t.magnify && t.screen.looksAt(t) == noMagnifier { // where it stands unmagnified
+				first.X, first.Y = t.spot.X+(first.X-t.spot.X)/magnified, t.spot.Y+(first.Y-t.spot.Y)/magnified
+			}
 		}
 	}
 	out := []draw.Point{first}
@@ -79,7 +107,7 @@ func (t *Lecture) point(p input.Pointer) {
 }
 
 func (t *Lecture) pointed(p input.Pointer) {
-	t.spot = draw.Point{X: p.X, Y: p.Y}
+	t.spot, t.moused = draw.Point{X: p.X, Y: p.Y}, true
 	if !t.drag.on || t.hand == nil {
 		return
 	}

@@ -32,7 +32,7 @@ type lectureKey struct {
 	at           int
 	line, answer string
 	notice       string
-	running      bool
+	state        stepState
 	live, open   bool
 	blank        bool
 	magnify      bool
@@ -57,7 +57,7 @@ func (s *lectureScreen) resize(in input.Frame) { s.w, s.h, s.scale = in.W, in.H,
 func (s *lectureScreen) keyOf(t *Lecture) lectureKey {
 	k := lectureKey{
 		w: s.w, h: s.h, scale: s.scale, set: t.set, at: t.play.At(), line: t.play.Line(), answer: t.play.Answer(),
-		notice: t.notice, running: t.play.Busy(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
+		notice: t.notice, state: t.state(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
 		magnify: t.magnify, pointer: t.pointer, controls: t.controls(), leaves: t.leave != nil, panel: t.panel, page: t.page,
 		focus: t.focus, keyed: t.keyed, seat: t.obs.Seat,
 		round: inset.RoundState(t.obs.Round), tube: inset.TubeState(t.obs.Tube), dial: inset.DialState(t.obs.Dial),
@@ -171,14 +171,15 @@ func (m *lectureMaker) titleLines() (lines []string, wide float64) {
 	if !m.lay.Phone {
 		w = m.lay.Scene.W
 	}
-	wide = max(w-2*m.s.lay.Margin-8*m.typeSize(lectureType), 4*size)
+	wide = max(w-2*m.s.lay.Margin-m.counterWide(), 4*size)
 	return draw.Wrap(draw.Bold, size, wide, m.t.play.Lesson().Title), wide
 }
 
 // titleTall is the height of the row of the title where it has one of its own.
 func (m *lectureMaker) titleTall() float64 {
 	lines, _ := m.titleLines()
-	return math.Ceil(1.25*m.typeSize(lectureTitle)*float64(len(lines)) + 1.2*m.s.lay.Margin)
+	title := 1.25 * m.typeSize(lectureTitle) * float64(len(lines))
+	return math.Ceil(max(title, 2.6*m.typeSize(lectureType)) + 1.2*m.s.lay.Margin)
 }
 
 // title is the name of the lesson, and a notice below it.
@@ -207,29 +208,6 @@ func (m *lectureMaker) title() {
 	if m.apart() {
 		z.ground = tableTop
 		z.rect = snap(draw.Rect{W: m.lay.Title.W, H: max(m.lay.Title.H, bottom+4*m.lay.Unit)})
-	}
-}
-
-// counter says quietly which step this is.
-func (m *lectureMaker) counter() {
-	r, mar, size := m.lay.Scene, m.s.lay.Margin, m.typeSize(lectureType)
-	p := m.t.play
-	text := fmt.Sprintf("%d of %d", p.At()+1, p.Len())
-	if p.IsLive() {
-		text = "live, " + text
-	}
-	w := widget{id: idLectureStep, role: describe.Label, name: fmt.Sprintf("Step %d of %d", p.At()+1, p.Len()), text: text, look: plain, soft: true, size: size, leading: 1.25 * size}
-	w.rect = draw.Rect{H: 1.25 * size}
-	w.rect.W = m.width(w)
-	w.rect.X, w.rect.Y = r.X+r.W-mar-w.rect.W, mar*.8+.15*size
-	if p.IsLive() {
-		w.value = "live play"
-	}
-	m.add(menuZone, w)
-	z := &m.s.zones[menuZone]
-	z.ground, z.rect = m.over(), snap(draw.Rect{X: w.rect.X - mar/2, Y: mar * .4, W: w.rect.W + mar, H: w.rect.H + .8*mar})
-	if m.apart() {
-		z.ground = tableTop
 	}
 }
 

@@ -27,6 +27,7 @@ func (m *lectureMaker) items() []stripItem {
 	ws := []widget{
 		{id: idNext, name: next, text: "Next", keys: set.keysFor(keymap.NextStep) + ", Space or →"},
 		{id: idBack, name: "Step back", text: "Back", keys: set.keysFor(keymap.LastStep) + " or ←", disabled: t.play.At() == 0},
+		{id: idRestart, name: "Begin again, answers hidden", text: "Again", keys: "Home"},
 		{id: idAnswer, name: "Reveal the answer", text: "Reveal", keys: set.keysFor(keymap.Reveal), disabled: !t.play.Open()},
 		{id: idLive, name: "Play with the instrument", text: "Play", keys: "L or F5"},
 		{id: idMagnify, role: describe.Toggle, name: "Magnify a place", text: "Magnify", on: t.magnify, keys: set.keysFor(keymap.Magnify)},
@@ -68,6 +69,20 @@ func (m *lectureMaker) liveItems() []stripItem {
 	return append(out, m.control(widget{id: idMagnify, role: describe.Toggle, name: "Magnify a place", text: "Magnify", on: m.t.magnify, keys: m.t.set.keysFor(keymap.Magnify)}))
 }
 
+// evened wraps controls into as few rows as hold them, of much the same width.
+func (m *lectureMaker) evened(items []stripItem, w float64) [][]stripItem {
+	best := m.wrap(items, w)
+	for n := len(best); w > 0; {
+		w -= m.controlHeight() / 4
+		rows := m.wrap(items, w)
+		if len(rows) > n || m.rowWide(rows[0]) > w {
+			break
+		}
+		best = rows
+	}
+	return best
+}
+
 // rowsTall is the height of the rows of controls.
 func (m *lectureMaker) rowsTall() float64 {
 	return float64(len(m.rows))*(m.controlHeight()+8*m.lay.Unit) + 12*m.lay.Unit
@@ -84,7 +99,7 @@ func (m *lectureMaker) strip() {
 	}
 	z := &m.s.zones[stripZone]
 	z.ground = plateGround
-	if m.lay.Phone {
+	if m.s.lay.Seated {
 		at, z.ground = m.lay.Strip, tableGround
 	}
 	wide := 0.0
@@ -93,8 +108,8 @@ func (m *lectureMaker) strip() {
 	}
 	at.X += max(0, (at.W-wide-20*u)/2)
 	at.W = min(at.W, wide+20*u)
-	if m.lay.Phone {
-		at.X, at.W = 0, m.s.w
+	if m.s.lay.Seated {
+		at.X, at.W = m.lay.Strip.X, m.lay.Strip.W
 	}
 	z.rect = snap(at)
 	m.lay.Strip = at
@@ -191,9 +206,12 @@ func (m *lectureMaker) keyRows() []block {
 		{"L or F5", "lets you play with the instrument"},
 		{"arrows, [ ], T, F, S, Space", "in play: swing, roll, lean, turn, flip, step, tap"},
 		{"Escape", "takes back the last of these; ends play"},
-		{"Home", "the first step"},
+		{"Home", "begins again for the next class: answers are hidden, the student measures anew"},
 		{"Tab", "shows the controls and goes through them"},
+		{set.keysFor(keymap.Help) + " or ?", "this list"},
 		{set.keysFor(keymap.Settings), "settings"},
+		{set.keysFor(keymap.Menu), "menu: the other lectures and more"},
+		{"F11", "fills the screen with the picture, and back"},
 	}
 	size, wide := m.typeSize(lectureType), m.lay.Sheet.W-2*m.s.lay.Margin
 	var out []block

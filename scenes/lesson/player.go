@@ -167,6 +167,16 @@ func (p *Player) Back() (bool, error) {
 	return true, p.restore(p.at - 1)
 }
 
+// Restart begins the lesson anew, as for another class: no answer has been
+// shown, and the student measures again.
+func (p *Player) Restart() error {
+	q, err := NewPlayer(p.lesson)
+	if err == nil {
+		*p = *q
+	}
+	return err
+}
+
 // Running says whether the script of the step is still being played.
 func (p *Player) Running() bool { return !p.told }
 

@@ -112,6 +112,29 @@ func TestBackIsTheStateBeforeTheStep(t *testing.T) {
 	}
 }
 
+func TestRestartIsAFreshLesson(t *testing.T) {
+	want := through(t, played(t, walk), 0)
+	p := played(t, walk)
+	for range p.Len() {
+		p.Reveal()
+		if _, err := p.Next(); err != nil {
+			t.Fatal(err)
+		}
+	}
+	p.Live()
+	if err := p.Restart(); err != nil || p.At() != 0 || p.IsLive() || p.Answer() != "" {
+		t.Fatalf("step %d, live %v, answer %q, %v", p.At()+1, p.IsLive(), p.Answer(), err)
+	}
+	if got := through(t, p, 0); !slices.Equal(got, want) {
+		t.Errorf("got %q, want %q", got, want)
+	}
+	for i := range p.revealed {
+		if p.revealed[i] {
+			t.Errorf("the answer of step %d stays revealed", i+1)
+		}
+	}
+}
+
 func TestLivePlayIsDroppedOnReturn(t *testing.T) {
 	p := played(t, walk)
 	want := through(t, p, 0)

@@ -97,7 +97,8 @@ func TestShippedForwardAndBack(t *testing.T) {
 }
 
 // The simulated student makes just the mistake that the class is asked for, and
-// the judge names it, alone, but for the tilt without which no needle rubs.
+// the judge names it, alone, but for the tilt without which no needle rubs: that
+// is told second, as going with it.
 func TestShippedMistakesAreNamed(t *testing.T) {
 	each(t, func(l lesson.Lesson, p *lesson.Player) {
 		name := p.Step().Mistake
@@ -115,7 +116,10 @@ func TestShippedMistakesAreNamed(t *testing.T) {
 		case lesson.Careful:
 			want = nil
 		case "needle-rubbing":
-			want = []string{"level-not-centred", name}
+			want = []string{name, "level-not-centred"}
+		}
+		if len(w.Reasons) > 1 && strings.HasPrefix(w.Reasons[1], "Probably") {
+			t.Errorf("%s, step %d: two reasons are each the probable one: %q", l.Name, p.At()+1, w.Reasons)
 		}
 		if !ok || !slices.Equal(got, want) || w.Right != (want == nil) {
 			t.Errorf("%s, step %d: wrote %s, right %v, named %v, want %v", l.Name, p.At()+1, w.Text, w.Right, got, want)

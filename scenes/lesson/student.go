@@ -2,6 +2,7 @@ package lesson
 
 import (
 	"errors"
+	"slices"
 	"strings"
 
 	"cuesta/quiz"
@@ -48,7 +49,7 @@ func noted(ses *session.Session, text string) (Written, error) {
 
 func (s *Written) judged(v quiz.Verdict) {
 	s.Right, s.Outcome = v.Right, v.Said
-	for _, m := range v.Mistakes {
+	for _, m := range causeFirst(v.Mistakes) {
 		s.Named = append(s.Named, m.Kind)
 		s.because(m.Said)
 		s.Outcome = strings.Replace(s.Outcome, m.Said, "", 1)
@@ -56,12 +57,32 @@ func (s *Written) judged(v quiz.Verdict) {
 	s.Outcome = strings.TrimSpace(s.Outcome)
 }
 
+// causeFirst puts a needle that rubs before the level that was out: it rubs only
+// in a case that is tilted, so that the one brings the other with it.
+func causeFirst(all []mistake.Finding) []mistake.Finding {
+	all = slices.Clone(all)
+	slices.SortStableFunc(all, func(a, b mistake.Finding) int {
+		switch {
+		case a.Kind == mistake.NeedleRubbing && b.Kind == mistake.LevelNotCentred:
+			return -1
+		case a.Kind == mistake.LevelNotCentred && b.Kind == mistake.NeedleRubbing:
+			return 1
+		}
+		return 0
+	})
+	return all
+}
+
 // because adds a reason, once: two mistakes that cannot be told apart are one.
+// What is probable beside the first reason is said as that.
 func (s *Written) because(said string) {
 	for _, r := range s.Reasons {
 		if r == said {
 			return
 		}
+	}
+	if rest, ok := strings.CutPrefix(said, "Probably "); ok && len(s.Reasons) > 0 {
+		said = "And also " + rest
 	}
 	s.Reasons = append(s.Reasons, said)
 }
