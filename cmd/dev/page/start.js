@@ -8,7 +8,7 @@
   const state = name => { root.dataset.cuesta = name; };
   const again = "Load the page again; if that does not help, try another browser.";
 
-  // The address: #bench, #hall, #words, #form, #lecture=NAME, #plane=035/30&seed=3.
+  // The address: #bench, #hall (which nothing means too), #words, #form, #lecture=NAME, #plane=035/30&seed=3.
   function route() {
     const asked = new Map();
     for (const word of location.hash.slice(1).split("&").filter(Boolean)) {
@@ -29,7 +29,11 @@
         args.push("--" + flag);
       }
     }
-    for (const flag of ["lecture", "plane", "seed"]) {
+    const more = ["lecture", "plane", "seed"];
+    if (!["bench", "words", "form", "hall", ...more].some(word => asked.has(word))) {
+      args.push("--hall");
+    }
+    for (const flag of more) {
       if (asked.has(flag)) {
         args.push("--" + flag + "=" + asked.get(flag));
       }
