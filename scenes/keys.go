@@ -198,6 +198,7 @@ func (b *Bench) overlayKey(p input.Press) {
 	ids := []describe.ID{idShowWater, idShowStrike, idShowArrow, idShowHand, idShowNumbers, idShowYours}
 	if i := int(p.Rune - '1'); i >= 0 && i < len(ids) {
 		b.toggle(ids[i])
+		b.focus = ids[i] // so that what it shows now is said
 		return
 	}
 	b.shortCut(p)

@@ -38,3 +38,22 @@ func TestMeasuringAgainIsPractice(t *testing.T) {
 		t.Errorf("right %v, tally %+v; want the second answer judged and not counted beside %+v", k.b.verdict.Right, k.b.tally, first)
 	}
 }
+
+func TestTheTrueNumbersAreToldInWords(t *testing.T) {
+	p := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+	b, err := NewBench(BenchOptions{Seed: 7, Plane: &p})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d := drive{1280, 720, b}
+	d.wait()
+	d.act(idSecondary) // show the answer
+	told := func() string { return b.Description().Find(idShowNumbers).Value }
+	if want := "The true plane is 035/30."; told() != want {
+		t.Errorf("the numbers shown are told as %q, want %q", told(), want)
+	}
+	d.frame(input.Frame{Ticks: 2, Presses: []input.Press{{Rune: '5'}}})
+	if got := b.Description(); told() != "" || got.Focus != idShowNumbers {
+		t.Errorf("after the key of the numbers they are told as %q with the focus on %d, want nothing, and the focus on their switch", told(), got.Focus)
+	}
+}

@@ -87,7 +87,7 @@ func (m *maker) overlayItems() []stripItem {
 		{id: idShowStrike, name: "Strike line", text: "Strike line", on: r.Strike, keys: m.b.sign("2")},
 		{id: idShowArrow, name: "Arrow down the dip", text: "Dip arrow", on: r.Arrow, keys: m.b.sign("3")},
 		{id: idShowHand, name: "Right hand on the slab", text: "Right hand", on: r.Hand, keys: m.b.sign("4")},
-		{id: idShowNumbers, name: "True numbers", text: "Numbers", on: r.Numbers, keys: m.b.sign("5")},
+		{id: idShowNumbers, name: "True numbers", value: m.numbers(), text: "Numbers", on: r.Numbers, keys: m.b.sign("5")},
 	}
 	if m.b.phase == judged {
 		ws = append(ws, widget{id: idShowYours, name: "Your plane", text: "Yours", on: r.Yours, keys: m.b.sign("6")})
@@ -98,6 +98,14 @@ func (m *maker) overlayItems() []stripItem {
 		out = append(out, m.choice([]widget{w}))
 	}
 	return out
+}
+
+// numbers are the true numbers in words, while they are shown.
+func (m *maker) numbers() string {
+	if !m.b.reveal.Numbers {
+		return ""
+	}
+	return m.b.truth()
 }
 
 // strip places the rows under the rock.

@@ -24,8 +24,14 @@ func (p place) files() []scenes.Door {
 	for _, path := range formsIn(cmp.Or(p.folder, ".")) {
 		out = append(out, fileDoor(path, func() (scenes.Scene, error) { return p.form(path) }))
 	}
+	if len(out) == 0 {
+		out = append(out, scenes.Door{Group: scenes.Practice, Title: "A form", Words: "A quiz that your teacher gave you, as a file.",
+			Open: func() (scenes.Scene, error) { return nil, errNoForm }})
+	}
 	return out
 }
+
+var errNoForm = errors.New("No form lies in the folder in which the program was started. Name its file at the start, such as cuesta open a17.form.json, or start the program where the form lies.")
 
 // mostForms bounds the forms of a folder that are offered.
 const mostForms = 12

@@ -117,8 +117,10 @@
     }
     pointer("down", e);
   });
+  // A finger that scrolls the page is not to turn the plate as well.
+  const scrolling = e => e.pointerType === "touch" && document.documentElement.classList.contains("scrolls");
   mirror.addEventListener("pointermove", e => {
-    if (e.isPrimary) {
+    if (e.isPrimary && !scrolling(e)) {
       pointer("move", e);
     }
   });

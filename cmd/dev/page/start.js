@@ -225,6 +225,16 @@
 
   // pace measures the first frames and offers the bench in words where they
   // take long.
+  // firstTime says whether something is told for the first time in this visit.
+  const firstTime = what => {
+    try {
+      const told = sessionStorage.getItem(what) !== null;
+      sessionStorage.setItem(what, "told");
+      return !told;
+    } catch (err) { // a browser that keeps nothing
+      return true;
+    }
+  };
   const slowFrame = 1000 / 15, measureFor = 1500;
   function pace() {
     const times = [];
@@ -241,7 +251,7 @@
       }
       times.sort((a, b) => a - b);
       cuesta.frameTime = times[times.length >> 1];
-      if (cuesta.frameTime > slowFrame) {
+      if (cuesta.frameTime > slowFrame && firstTime("cuesta.slow")) {
         cuesta.notice("Drawing is slow here.", toWords);
       }
     });
