@@ -31,7 +31,7 @@ func (p place) files() []scenes.Door {
 	return out
 }
 
-var errNoForm = errors.New("No form lies in the folder in which the program was started. Name its file at the start, such as cuesta open a17.form.json, or start the program where the form lies.")
+var errNoForm = errors.New("no form lies in this folder: start the program where it lies, or name its file, such as cuesta open a17.form.json")
 
 // mostForms bounds the forms of a folder that are offered.
 const mostForms = 12
