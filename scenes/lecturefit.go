@@ -51,15 +51,18 @@ func (m *lectureMaker) fits() bool {
 	return m.roomy(f)
 }
 
-// seat gives the controls of live play a place of their own, where that leaves
-// the picture a fair part of the screen: nothing of the slab and its ring is
-// under them then.
+// leastSeated is the share of the height that the picture keeps beside the
+// controls of live play.
+const leastSeated = .42
+
+// seat gives the controls of live play a place of their own, so that nothing of
+// the slab and its ring is under them.
 func (m *lectureMaker) seat(f lectureFrame) {
 	if !m.t.play.IsLive() {
 		return
 	}
 	f.Rows, f.Strip = max(f.Rows, len(m.line)+len(m.ans)), m.rowsTall()
-	if m.set(f); m.lay.Scene.H < .56*m.s.h {
+	if m.set(f); m.s.text == 1 && m.lay.Scene.H < leastSeated*m.s.h {
 		f.Strip = 0
 		m.set(f)
 	}
@@ -72,8 +75,12 @@ func (m *lectureMaker) roomy(f lectureFrame) bool {
 		return m.lay.Scene.H >= .14*m.s.h && m.lay.Scene.Y+m.lay.Scene.H <= m.lay.Bar.Y+1 && f.Card <= m.lay.Inner.H+2
 	}
 	caption := draw.Measure(draw.Bold, m.typeSize(lectureType), "Dial, north end", 0)
-	return m.lay.Scene.H >= .56*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H+2) &&
-		m.rowsTall() <= .8*m.lay.Scene.H && (!f.Scaled || f.Card > 0 || m.lay.Dial.R*2 >= lectureLeast*m.s.lay.Type)
+	least := .56
+	if m.s.lay.Seated {
+		least = leastSeated
+	}
+	return m.lay.Scene.H >= least*m.s.h && (!f.column() || caption <= m.lay.Inner.W && f.Card <= m.lay.Inner.H+2) &&
+		(m.s.lay.Seated || m.rowsTall() <= .8*m.lay.Scene.H) && (!f.Scaled || f.Card > 0 || m.lay.Dial.R*2 >= lectureLeast*m.s.lay.Type)
 }
 
 func (m *lectureMaker) set(f lectureFrame) {
