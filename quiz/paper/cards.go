@@ -45,17 +45,28 @@ const (
 
 // steps are what to do at a station, in five.
 func steps(b form.Blueprint, p form.Part) []string {
-	times := "three times"
-	if p.Attempts < 3 {
-		times = "twice"
+	write := fmt.Sprintf("Write it below as %s", notationWords[b.Notation])
+	if p.Attempts == 1 {
+		write += "; then write your reading at the keyboard."
+	} else {
+		write += fmt.Sprintf(". Lift the instrument off, seat it anew and read again, %s in all; then write your readings at the keyboard.", timesWords(p.Attempts))
 	}
 	return []string{
 		"Look first: which face is bedding, and is it clean? Keep keys, knives and telephones away from the needle.",
 		"Lay your right hand flat on the face, fingers down the dip: the thumb points to the strike end to write.",
 		"Strike: seat a long edge on the rock, centre the round level, let the needle rest, read its north end to the degree.",
 		"Dip: turn the instrument on its side, edge straight down the dip, centre the tube level, read the degree scale.",
-		fmt.Sprintf("Write it below as %s. Lift the instrument off, seat it anew and read again, %s in all; then write your readings at the keyboard.", notationWords[b.Notation], times),
+		write,
 	}
+}
+
+// timesWords is how often.
+func timesWords(n int) string {
+	words := [...]string{2: "twice", 3: "three times", 4: "four times", 5: "five times", 6: "six times"}
+	if n < len(words) {
+		return "up to " + words[n]
+	}
+	return fmt.Sprintf("up to %d times", n)
 }
 
 // stack puts pieces one below the other.
@@ -96,7 +107,7 @@ func (s setting) card(b form.Blueprint, p form.Part) block {
 	if b.Cautions {
 		room -= care.height + 10
 	}
-	t := readingTable(w, room)
+	t := readingTable(w, room, p.Attempts)
 	k.put(t.height, 10, t.nodes...)
 	if b.Cautions {
 		k.put(care.height, 0, care.nodes...)
@@ -136,16 +147,16 @@ func numbered(items []string, size, w float64) (node, float64) {
 	return list, y
 }
 
-// readingTable is room for repeated readings, as many as fit.
-func readingTable(w, room float64) answer {
-	const row, most = 21.0, 8
+// readingTable is room for so many readings, or as many as fit.
+func readingTable(w, room float64, readings int) answer {
+	const row = 21.0
 	cols := []column{
 		{head: "Reading", width: .13}, {head: "North end of the needle (°)", width: .27}, {head: "Dip (°)", width: .14},
 		{head: "Dips towards", width: .18}, {head: "Written", width: .28},
 	}
 	empty := gridTable(cols, nil, w, row, true)
 	var rows [][]string
-	for i := 1; i <= most && empty.height+row*float64(i) <= room; i++ {
+	for i := 1; i <= readings && empty.height+row*float64(i) <= room; i++ {
 		rows = append(rows, []string{fmt.Sprint(i), "", "", "", ""})
 	}
 	return gridTable(cols, rows, w, row, true)

@@ -57,6 +57,35 @@ func TestCards(t *testing.T) {
 	}
 }
 
+// TestCardsFollowTheReadings counts the rows of the table, and reads how often a
+// station is to be read, for what a file of stations may allow.
+func TestCardsFollowTheReadings(t *testing.T) {
+	for readings, want := range map[int]struct {
+		times string
+		rows  int
+	}{1: {"your reading at the keyboard", 1}, 2: {"up to twice in all", 2}, 3: {"up to three times in all", 3}, 5: {"up to five times in all", 5}} {
+		b := stations(t, "readings = 5", fmt.Sprintf("readings = %d", readings))
+		file, err := Cards(b, A4)
+		if err != nil {
+			t.Fatal(err)
+		}
+		raw := poppler(t, "pdftotext", file, "-layout", "-l", "1")
+		if text := words(raw); !strings.Contains(text, want.times) || readings == 1 && strings.Contains(text, "read again") {
+			t.Errorf("%d readings: no %q in\n%s", readings, want.times, text)
+		}
+		_, table, _ := strings.Cut(raw, "Dips towards")
+		if got := len(regexp.MustCompile(`(?m)^ *[0-9]+ *$`).FindAllString(table, -1)); got != want.rows {
+			t.Errorf("%d readings: %d rows, want %d in\n%s", readings, got, want.rows, table)
+		}
+	}
+	b := stations(t, "readings = 5", "readings = 20")
+	for _, p := range b.Parts {
+		if size := settingOf(Letter); size.card(b, p).height > size.room() || !strings.Contains(steps(b, p)[4], "up to 20 times") {
+			t.Errorf("20 readings: a card of %.0f points, of %.0f", size.card(b, p).height, size.room())
+		}
+	}
+}
+
 // TestStationNamesReadFromAfar: a sign is legible where it spans 20 minutes of
 // arc (the least of the 20 to 22 that ISO 9241-303 asks for, from memory): at 3 m
 // that is 17.5 mm.
