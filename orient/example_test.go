@@ -42,7 +42,7 @@ func ExampleParse_refused() {
 	_, err := orient.Parse("040/30NE", orient.Quadrant)
 	fmt.Println(err)
 	// Output:
-	// "040/30NE", character 7: read NE, but a plane striking 040 dips SE or NW; write SE or NW, or 30→040 if 040 is the dip direction
+	// "040/30NE", character 7: NE was read, but a plane striking 040 dips SE or NW; write SE or NW, or 30→040 if 040 is the dip direction
 }
 
 // A notebook shows what is understood so far.

@@ -71,7 +71,7 @@ func (l *lexer) next() error {
 		l.i++
 		return nil
 	default:
-		return l.fail(l.i, "read the sign "+strconv.Quote(l.raw(l.i, l.i+1)), anyNotation, ErrWords)
+		return l.fail(l.i, "the sign "+strconv.Quote(l.raw(l.i, l.i+1))+" means nothing here", anyNotation, ErrWords)
 	}
 }
 
@@ -117,7 +117,7 @@ func (l *lexer) dashes() error {
 	case l.i == start+1:
 		l.add(token{kind: markToken, pos: start + 1, text: "="})
 	default:
-		return l.fail(start, "read the sign "+strconv.Quote(l.raw(start, l.i)), anyNotation, ErrWords)
+		return l.fail(start, "the sign "+strconv.Quote(l.raw(start, l.i))+" means nothing here", anyNotation, ErrWords)
 	}
 	return nil
 }

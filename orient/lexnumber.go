@@ -9,7 +9,7 @@ func (l *lexer) number() error {
 	whole := l.digits()
 	deg, fraction := l.decimals(start)
 	if l.unit('\'', "MIN") {
-		return l.fail(start, "read "+l.raw(start, l.i)+", minutes without degrees",
+		return l.fail(start, l.raw(start, l.i)+" is minutes without degrees",
 			"write the degrees before them, such as 26°15'", ErrNumber)
 	}
 	sign := l.unit('°', "DEG")
@@ -75,7 +75,7 @@ func (l *lexer) sixtieth(sign rune, word string, afterFraction bool) (sixtieth, 
 		return sixtieth{}, nil
 	}
 	if n >= 60 || afterFraction {
-		return sixtieth{}, l.fail(from, "read "+l.raw(from, l.i)+" after degrees",
+		return sixtieth{}, l.fail(from, l.raw(from, l.i)+" cannot stand behind these degrees",
 			"write whole degrees with minutes from 0 to 59, such as 26°15', or decimals, such as 26.25", ErrNumber)
 	}
 	return sixtieth{n: n, fraction: fraction, read: true}, nil

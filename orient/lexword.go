@@ -95,7 +95,7 @@ func (l *lexer) point(w string, start int) error {
 	_, one := pointDegrees(p)
 	_, two := line(p)
 	if !one && !two {
-		return l.fail(start, "read "+strconv.Quote(l.raw(start, l.i)), anyNotation, ErrWords)
+		return l.fail(start, strconv.Quote(l.raw(start, l.i))+" means nothing here", anyNotation, ErrWords)
 	}
 	l.add(token{kind: wordToken, pos: start + 1, text: p, spelt: spelt, open: l.i == len(l.src)})
 	return nil

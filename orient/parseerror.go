@@ -21,7 +21,7 @@ var (
 type ParseError struct {
 	Text  string // the whole text
 	Pos   int    // the character where it goes wrong, counted from 1
-	Read  string // what was read there and why it cannot be
+	Read  string // what was read there and why it cannot be, as a clause of its own
 	Would string // what would do instead
 	Err   error  // one of the Err values of this package
 }

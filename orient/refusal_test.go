@@ -15,8 +15,8 @@ func TestParseRefuses(t *testing.T) {
 		pos  int
 		says string
 	}{
-		{"", orient.ErrIncomplete, 1, "read no azimuth"},
-		{"035", orient.ErrIncomplete, 4, "read no dip"},
+		{"", orient.ErrIncomplete, 1, "there is no azimuth"},
+		{"035", orient.ErrIncomplete, 4, "there is no dip"},
 		{"035/", orient.ErrIncomplete, 5, "035/30"},
 		{"N35E", orient.ErrIncomplete, 5, "N35E 30SE"},
 		{"N35", orient.ErrIncomplete, 4, "without its E or W"},
@@ -24,12 +24,15 @@ func TestParseRefuses(t *testing.T) {
 		{"dip 30", orient.ErrIncomplete, 7, "30→125"},
 		{"N35E 30", orient.ErrSide, 8, "30SE or 30NW"},
 
-		{"400/30", orient.ErrAzimuth, 1, "only goes to 360"},
-		{"03530", orient.ErrAzimuth, 1, "only goes to 360"},
+		{"400/30", orient.ErrAzimuth, 1, "was read as the azimuth; an azimuth lies from 0 to 360; write three digits"},
+		{"03530", orient.ErrAzimuth, 1, "was read as the azimuth; an azimuth lies from 0 to 360; write three digits"},
 		{"-35/30", orient.ErrAzimuth, 1, "minus"},
 		{"−35/30", orient.ErrAzimuth, 1, "minus"},
-		{"035/95", orient.ErrDip, 5, "095/35"},
-		{"125/95", orient.ErrDip, 5, "from 00 to 90"},
+		{"035/95", orient.ErrDip, 5, ": 95 was read as the dip; a dip lies from 0 to 90; write it in two digits, such as 035/30"},
+		{"35/95", orient.ErrDip, 4, "write it in two digits, such as 035/30, or 095/35 if 95 is the azimuth"},
+		{"30/262", orient.ErrDip, 4, "262/30 if 262 is the azimuth"},
+		{"pole 305/95", orient.ErrDip, 10, "95 was read as the plunge; a plunge lies from 0 to 90"},
+		{"125/95", orient.ErrDip, 5, "from 0 to 90"},
 		{"125→30", orient.ErrDip, 1, "125"},
 		{"035/-30", orient.ErrDip, 5, "minus"},
 		{"035/30 vertical", orient.ErrDip, 5, "another dip"},
@@ -58,9 +61,9 @@ func TestParseRefuses(t *testing.T) {
 		{"035,5/30", orient.ErrWords, 7, "one azimuth and one dip"},
 		{"035/30 SE 5", orient.ErrWords, 11, `"5"`},
 		{"035/?", orient.ErrWords, 5, `"?"`},
-		{"٠٣٥/30", orient.ErrWords, 1, "read the sign"},
-		{"/30", orient.ErrWords, 1, "where the azimuth stands"},
-		{"\xff", orient.ErrWords, 1, "read the sign"},
+		{"٠٣٥/30", orient.ErrWords, 1, "the sign"},
+		{"/30", orient.ErrWords, 1, "where the azimuth belongs"},
+		{"\xff", orient.ErrWords, 1, "the sign"},
 	} {
 		_, err := orient.Parse(c.text, orient.AzimuthDip)
 		var p *orient.ParseError
@@ -71,8 +74,8 @@ func TestParseRefuses(t *testing.T) {
 		if p.Pos != c.pos || !strings.Contains(err.Error(), c.says) {
 			t.Errorf("%q: got character %d, %v; want character %d and %q", c.text, p.Pos, err, c.pos, c.says)
 		}
-		if p.Text != c.text || p.Read == "" || p.Would == "" || strings.ContainsAny(err.Error(), "\n\r") {
-			t.Errorf("%q: %+v is not one whole line", c.text, p)
+		if p.Text != c.text || p.Read == "" || p.Would == "" || strings.ContainsAny(err.Error(), "\n\r") || strings.HasPrefix(p.Read, "read ") {
+			t.Errorf("%q: %+v is not one whole line in plain words", c.text, p)
 		}
 	}
 }

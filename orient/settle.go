@@ -66,8 +66,8 @@ func (s *settler) lettersAlong() bool {
 func (s *settler) bearing() error {
 	b := s.d.bearing
 	if b.kind == azimuthBearing && b.deg > 360 {
-		return s.fail(b.tok, "read "+b.tok.text+" as an azimuth, which only goes to 360",
-			"write three digits from 000 to 360 and then the dip, such as "+exampleOf(s.e.Notation), ErrAzimuth)
+		return s.fail(b.tok, b.tok.text+" was read as the azimuth; an azimuth lies from 0 to 360",
+			"write three digits and then the dip, such as "+exampleOf(s.e.Notation), ErrAzimuth)
 	}
 	s.e.HasStrike = b.kind != noBearing
 	s.e.Written = degrees(b.deg)
@@ -93,10 +93,10 @@ func (s *settler) dip() error {
 		return s.wordsForDip()
 	}
 	if deg > 90 {
-		return s.fail(at, "read "+at.text+" as the "+s.dipName()+", which only goes to 90", s.insteadOfDip(), ErrDip)
+		return s.fail(at, at.text+" was read as the "+s.dipName()+"; a "+s.dipName()+" lies from 0 to 90", s.insteadOfDip(), ErrDip)
 	}
 	if s.d.vertical && deg != 90 || s.d.horizontal && deg != 0 || s.d.vertical && s.d.horizontal {
-		return s.fail(at, "read "+at.text+" beside a word for another dip", "write the number or the word", ErrDip)
+		return s.fail(at, at.text+" stands beside a word for another dip", "write the number or the word", ErrDip)
 	}
 	if s.e.Notation == PoleNotation {
 		deg = 90 - deg
@@ -107,9 +107,9 @@ func (s *settler) dip() error {
 func (s *settler) wordsForDip() error {
 	switch {
 	case s.d.vertical && s.d.horizontal:
-		return s.fail(s.d.dip, "read both vertical and horizontal", "write one of them", ErrDip)
+		return s.fail(s.d.dip, "both vertical and horizontal were read", "write one of them", ErrDip)
 	case s.d.vertical && s.d.bearing.kind == noBearing:
-		return s.fail(s.d.dip, "read a vertical plane without its strike", "write the strike beside it, such as 035/90",
+		return s.fail(s.d.dip, "there is a vertical plane without its strike", "write the strike beside it, such as 035/90",
 			ErrIncomplete)
 	case s.d.vertical:
 		return s.setDip(90)
@@ -136,16 +136,28 @@ func (s *settler) dipName() string {
 	return "dip"
 }
 
-// insteadOfDip guesses what a number too large for a dip was meant to be.
+// insteadOfDip says what would do instead of a number too large for a dip, and
+// what it may have been meant to be. Three digits in front are an azimuth, which
+// has not changed places with its dip.
 func (s *settler) insteadOfDip() string {
 	first, second := s.d.bearing, s.d.dip
-	if first.kind == azimuthBearing && first.deg <= 90 && second.deg <= 360 {
-		return "write the azimuth first, " + degrees(second.deg).String() + "/" + padded(first.deg, 2)
+	would := "write it in two digits, such as " + exampleOf(s.e.Notation)
+	if first.kind == azimuthBearing && first.deg <= 90 && second.deg <= 360 && !s.d.direction && !threeDigits(first.tok.text) {
+		return would + ", or " + degrees(second.deg).String() + "/" + padded(first.deg, 2) + " if " + second.text + " is the azimuth"
 	}
 	if s.d.direction && second.deg <= 360 && first.deg <= 90 {
 		return "write the dip before the arrow, " + padded(first.deg, 2) + "→" + degrees(second.deg).String()
 	}
-	return "write it in two digits from 00 to 90, such as " + exampleOf(s.e.Notation)
+	return would
+}
+
+// threeDigits says that a number is written as an azimuth is: 035.
+func threeDigits(text string) bool {
+	n := 0
+	for n < len(text) && text[n] >= '0' && text[n] <= '9' {
+		n++
+	}
+	return n == 3
 }
 
 func exampleOf(n Notation) string {

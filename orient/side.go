@@ -47,14 +47,14 @@ func (s *settler) impossible(right float64, twoSided bool) error {
 	one, other := degrees(right).Letters(), degrees(right+180).Letters()
 	written := s.e.Written.String()
 	if !twoSided {
-		return s.fail(s.d.letters, "read "+s.e.Letters+" beside a dip towards "+degrees(right).String(),
+		return s.fail(s.d.letters, s.e.Letters+" stands beside a dip towards "+degrees(right).String(),
 			"write "+one+" or leave the letters out", ErrLetters)
 	}
 	would := "write " + joinOr(one, other)
 	if s.e.Notation == AzimuthDip && s.lettersAlong() {
 		would += ", or 30→" + written + " if " + written + " is the dip direction"
 	}
-	return s.fail(s.d.letters, "read "+s.e.Letters+", but a plane striking "+written+
+	return s.fail(s.d.letters, s.e.Letters+" was read, but a plane striking "+written+
 		" dips "+joinOr(one, other), would, ErrLetters)
 }
 
@@ -73,6 +73,6 @@ func (s *settler) noLetters() error {
 	at := s.d.dip
 	at.pos += len([]rune(at.text))
 	dip := padded(s.d.dip.deg, 2)
-	return s.fail(at, "read no letters behind the dip, and a quadrant bearing does not say the side",
+	return s.fail(at, "there are no letters behind the dip, and a quadrant bearing does not say the side",
 		"write "+joinOr(dip+right.Letters(), dip+right.Opposite().Letters()), ErrSide)
 }

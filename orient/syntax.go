@@ -79,7 +79,7 @@ func (s *syntax) read() error {
 	}
 	s.accept(markToken)
 	if t := s.peek(); t.kind != endToken {
-		return s.fail(t, "read "+strconv.Quote(t.text)+" after a whole reading",
+		return s.fail(t, strconv.Quote(t.text)+" stands behind a whole reading",
 			"write one plane with one azimuth and one dip", ErrWords)
 	}
 	return nil
@@ -129,7 +129,7 @@ func (s *syntax) dipFirst() error {
 	s.d.strike = s.d.strike || second == strikeToken
 	named := s.d.strike || s.d.direction || second == directionToken
 	if !arrow && !named {
-		return s.fail(s.peek(), "read a dip first", "write the strike first, 035/30, or an arrow, 30→125", ErrIncomplete)
+		return s.fail(s.peek(), "a dip stands first", "write the strike first, 035/30, or an arrow, 30→125", ErrIncomplete)
 	}
 	if err := s.bearing(); err != nil {
 		return err
@@ -164,13 +164,13 @@ func (s *syntax) bearing() error {
 	case wordToken:
 		return s.wordBearing(t)
 	case dashToken:
-		return s.fail(t, "read a minus sign before the azimuth",
+		return s.fail(t, "there is a minus sign before the azimuth",
 			"write it clockwise from north, 000 to 360", ErrAzimuth)
 	case endToken:
-		return s.fail(t, "read no azimuth", anyNotation, ErrIncomplete)
+		return s.fail(t, "there is no azimuth", anyNotation, ErrIncomplete)
 	case markToken, arrowToken, strikeToken, dipToken, directionToken:
 	}
-	return s.fail(t, "read "+strconv.Quote(t.text)+" where the azimuth stands", anyNotation, ErrWords)
+	return s.fail(t, strconv.Quote(t.text)+" stands where the azimuth belongs", anyNotation, ErrWords)
 }
 
 // wordBearing is a bearing that starts with a letter: N35E, NE, N-S or EW.
@@ -189,7 +189,7 @@ func (s *syntax) wordBearing(t token) error {
 	} else if s.peek().kind == dashToken && s.second().kind == wordToken {
 		s.take()
 		if other := s.take(); !opposite(t.text, other.text) {
-			return s.fail(other, "read a line from "+t.text+" to "+other.text,
+			return s.fail(other, t.text+" and "+other.text+" are not the two ends of a line",
 				"name two opposite points, such as N-S or NE-SW", ErrQuadrant)
 		}
 	}
@@ -204,14 +204,14 @@ func (s *syntax) quadrant(from token) error {
 	s.accept(dashToken)
 	to := s.take()
 	if to.kind == endToken {
-		return s.fail(to, "read a quadrant bearing without its E or W", "write it whole, such as N35E", ErrIncomplete)
+		return s.fail(to, "there is a quadrant bearing without its E or W", "write it whole, such as N35E", ErrIncomplete)
 	}
 	if to.text != "E" && to.text != "W" {
-		return s.fail(to, "read "+strconv.Quote(to.text)+" behind "+from.text+n.text,
+		return s.fail(to, strconv.Quote(to.text)+" stands behind "+from.text+n.text,
 			"end the quadrant bearing with E or W, such as N35E", ErrQuadrant)
 	}
 	if n.deg > 90 {
-		return s.fail(n, "read "+n.text+" in a quadrant bearing, which only goes to 90",
+		return s.fail(n, n.text+" was read in a quadrant bearing, which only goes to 90",
 			"write 0 to 90 between the letters, such as N35E, or three digits", ErrQuadrant)
 	}
 	s.d.bearing = bearing{kind: quadrantBearing, deg: quadrantDegrees(from.text, n.deg, to.text), tok: from}
@@ -240,15 +240,15 @@ func (s *syntax) dip() error {
 	case numberToken:
 		s.d.dip = s.take()
 	case dashToken:
-		return s.fail(t, "read a minus sign before the dip", "write the dip downwards from 00 to 90", ErrDip)
+		return s.fail(t, "there is a minus sign before the dip", "write the dip downwards from 00 to 90", ErrDip)
 	case endToken:
 		if s.d.vertical || s.d.horizontal {
 			return nil
 		}
-		return s.fail(t, "read no dip", "write it behind, such as "+s.example(), ErrIncomplete)
+		return s.fail(t, "there is no dip", "write it behind, such as "+s.example(), ErrIncomplete)
 	case markToken, arrowToken, wordToken, strikeToken, dipToken, directionToken:
 		if !s.d.vertical && !s.d.horizontal {
-			return s.fail(t, "read "+strconv.Quote(t.text)+" where the dip stands", anyNotation, ErrWords)
+			return s.fail(t, strconv.Quote(t.text)+" stands where the dip belongs", anyNotation, ErrWords)
 		}
 	}
 	return s.sideBehind()

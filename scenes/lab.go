@@ -315,7 +315,7 @@ func (l *Lab) keep(text string) {
 	r, err := l.room.Note(text)
 	switch {
 	case errors.Is(err, lab.ErrRefused):
-		l.said = "Not kept: " + strings.TrimPrefix(strings.TrimPrefix(err.Error(), lab.ErrRefused.Error()+": "), "It was ")
+		l.said = "Not kept: " + strings.TrimPrefix(err.Error(), lab.ErrRefused.Error()+": ")
 	case err != nil && r.Number == 0:
 		l.said = "Not kept: " + sentenceOf(err)
 	default:

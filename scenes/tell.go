@@ -16,6 +16,9 @@ func (p *Paper) Tell(s string) {
 	p.said = s
 }
 
+// Tell shows a notice where what came of a reading stands.
+func (l *Lab) Tell(s string) { l.said, l.page = s, 0 }
+
 // Tell shows a notice under the title.
 func (t *Lecture) Tell(s string) { t.notice = s }
 
@@ -39,6 +42,7 @@ func (s *Switched) Tell(words string) {
 var (
 	_ Told = (*Bench)(nil)
 	_ Told = (*Paper)(nil)
+	_ Told = (*Lab)(nil)
 	_ Told = (*Lecture)(nil)
 	_ Told = (*Hall)(nil)
 	_ Told = (*Switched)(nil)

@@ -336,7 +336,7 @@ func (p *labTaking) note(text string) {
 	i, _ := p.room.Station()
 	switch {
 	case errors.Is(err, lab.ErrRefused):
-		p.refuse("%s It counts for no reading.", strings.TrimPrefix(finished(strings.TrimPrefix(err.Error(), lab.ErrRefused.Error()+": ")), "It was "))
+		p.refuse("%s It counts for no reading.", finished(strings.TrimPrefix(err.Error(), lab.ErrRefused.Error()+": ")))
 	case errors.Is(err, lab.ErrReadings):
 		p.refuse("station %s has been read %s, as often as it may be. undo takes the last reading back.", p.room.Names()[i], times(p.room.Lab().Parts[i].Attempts))
 	case err != nil && r.Number == 0:

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"cuesta/orient"
 	"cuesta/quiz/item"
@@ -150,7 +151,10 @@ func (p *taking) next() string {
 	return fmt.Sprintf("go %d goes to an item without an answer.", open[0]+1)
 }
 
-func capitalised(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+func capitalised(s string) string {
+	_, n := utf8.DecodeRuneInString(s)
+	return strings.ToUpper(s[:n]) + s[n:]
+}
 
 // step goes to an item, or says that there is none.
 func (p *taking) step(i int, otherwise string) {

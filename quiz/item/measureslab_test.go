@@ -2,6 +2,7 @@ package item
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"cuesta/orient"
@@ -61,6 +62,21 @@ func TestRefusedSlabsAreExplained(t *testing.T) {
 		m := it.Mark(typed, Evidence{})
 		if !m.Refused || !holds(m.Mistakes, want) {
 			t.Errorf("%s: got %+v, want refused and %v", typed, m, want)
+		}
+	}
+}
+
+// What was written may stand first in the sentence, whatever its letters.
+func TestRefusalsAreSentences(t *testing.T) {
+	it := slab(plane(40, 30), quiz.DefaultTolerance, orient.AzimuthDip)
+	for typed, want := range map[string]string{
+		"040/95": "This could not be read. 95 was read as the dip; a dip lies from 0 to 90; write it in two digits, such as 035/30.",
+		"040/９５": "This could not be read. ９５ was read as the dip; ",
+		"040/":   "This could not be read. There is no dip; ",
+		"joint":  "This could not be read. \"joint\" means nothing here; ",
+	} {
+		if m := it.Mark(typed, Evidence{}); !strings.HasPrefix(m.Said, want) {
+			t.Errorf("%s: got %q, want %q", typed, m.Said, want)
 		}
 	}
 }

@@ -136,7 +136,7 @@ func quadrant(answer string) (float64, error) {
 	case errors.As(err, &at) && !errors.Is(err, orient.ErrQuadrant):
 		return 0, fmt.Errorf("%w: one azimuth is asked for, such as 035 or N35E", errNumber)
 	case err != nil:
-		return 0, fmt.Errorf("%w: it was %s; %s", errNumber, at.Read, at.Would)
+		return 0, fmt.Errorf("%w: %s; %s", errNumber, at.Read, at.Would)
 	case e.Letters != "" || e.Notation != orient.Quadrant:
 		return 0, fmt.Errorf("%w: one azimuth is asked for, such as 035 or N35E", errNumber)
 	}

@@ -3,6 +3,7 @@ package item
 import (
 	"errors"
 	"strings"
+	"unicode/utf8"
 
 	"cuesta/orient"
 	"cuesta/quiz"
@@ -86,7 +87,7 @@ func explained(err error) string {
 	if !errors.As(err, &at) {
 		return sentence(err.Error())
 	}
-	return sentence("It was " + at.Read + "; " + at.Would)
+	return sentence(at.Read + "; " + at.Would)
 }
 
 // sentence begins with a capital and ends with a full stop.
@@ -94,7 +95,8 @@ func sentence(s string) string {
 	if s == "" {
 		return s
 	}
-	return strings.ToUpper(s[:1]) + strings.TrimSuffix(s[1:], ".") + "."
+	_, n := utf8.DecodeRuneInString(s) // what was written may stand first
+	return strings.ToUpper(s[:n]) + strings.TrimSuffix(s[n:], ".") + "."
 }
 
 // part says in one sentence which part of the plane is wrong.

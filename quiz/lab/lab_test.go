@@ -366,7 +366,7 @@ func TestRefusals(t *testing.T) {
 	_, _, err = r.Undo()
 	refuse("nothing", err, lab.ErrNothing, "")
 	for text, words := range map[string]string{
-		"040/30 NE": "dips SE or NW", "035/95": "only goes to 90", "400/30": "360", "": "no azimuth", strings.Repeat("0", 500): "", "joint": "", "035": "",
+		"040/30 NE": "dips SE or NW", "035/95": "a dip lies from 0 to 90", "400/30": "360", "": "no azimuth", strings.Repeat("0", 500): "", "joint": "", "035": "",
 	} {
 		_, err = r.Note(text)
 		refuse(text, err, lab.ErrRefused, words)
