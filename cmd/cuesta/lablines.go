@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bufio"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -58,14 +57,8 @@ type labLine struct {
 // run answers the lines until quit or the end of the input.
 func (p *labTaking) run(in io.Reader) error {
 	p.welcome()
-	lines := bufio.NewReaderSize(in, 1<<12)
-	for !p.ended && p.failed == nil {
-		text, err := boundedLine(lines)
-		if err != nil && !errors.Is(err, io.EOF) {
-			return err
-		}
-		p.line(text)
-		p.ended = p.ended || err != nil
+	if err := eachLine(in, func() bool { return p.ended || p.failed != nil }, p.line); err != nil {
+		return err
 	}
 	if p.failed == nil && !p.json {
 		p.say("The readings are in %s. Mark them with cuesta grade --stations and the file with the true values.", p.folder)

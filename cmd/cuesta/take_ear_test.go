@@ -62,16 +62,7 @@ func TestAFormByWhatIsSaid(t *testing.T) {
 
 func marked(t *testing.T, path string) grade.Graded {
 	t.Helper()
-	f, err := os.Open(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer f.Close()
-	s, err := form.DecodeSubmission(f)
-	if err != nil {
-		t.Fatal(err)
-	}
-	g, err := grade.Submission(s, nil)
+	g, err := grade.Submission(submissionIn(t, path), nil)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -42,7 +42,7 @@ func taken(t *testing.T, in string, args ...string) string {
 	return out.String()
 }
 
-func answersIn(t *testing.T, path string) []form.Answer {
+func submissionIn(t *testing.T, path string) form.Submission {
 	t.Helper()
 	f, err := os.Open(path)
 	if err != nil {
@@ -53,7 +53,12 @@ func answersIn(t *testing.T, path string) []form.Answer {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return s.Answers
+	return s
+}
+
+func answersIn(t *testing.T, path string) []form.Answer {
+	t.Helper()
+	return submissionIn(t, path).Answers
 }
 
 func TestACrashBetweenFinishAndTheSubmission(t *testing.T) {

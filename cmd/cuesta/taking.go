@@ -43,16 +43,27 @@ func (p *taking) run(in io.Reader) error {
 		return nil
 	}
 	p.welcome()
+	if err := eachLine(in, func() bool { return p.ended || p.failed != nil }, p.line); err != nil {
+		return err
+	}
+	p.ended = true
+	return p.failed
+}
+
+// eachLine hands on the lines of the input until it is over, or the input is.
+func eachLine(in io.Reader, over func() bool, line func(string)) error {
 	lines := bufio.NewReaderSize(in, 1<<12)
-	for !p.ended && p.failed == nil {
+	for !over() {
 		text, err := boundedLine(lines)
 		if err != nil && !errors.Is(err, io.EOF) {
 			return err
 		}
-		p.line(text)
-		p.ended = p.ended || err != nil
+		line(text)
+		if err != nil {
+			return nil
+		}
 	}
-	return p.failed
+	return nil
 }
 
 // boundedLine reads one line; of one that is too long it keeps what is needed

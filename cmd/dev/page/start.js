@@ -223,8 +223,6 @@
     keepCopy();
   };
 
-  // pace measures the first frames and offers the bench in words where they
-  // take long.
   // firstTime says whether something is told for the first time in this visit.
   const firstTime = what => {
     try {
@@ -235,6 +233,8 @@
       return true;
     }
   };
+  // pace measures the first frames and offers the bench in words where they
+  // take long.
   const slowFrame = 1000 / 15, measureFor = 1500;
   function pace() {
     const times = [];

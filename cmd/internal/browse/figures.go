@@ -29,21 +29,32 @@ const clockScript = `"use strict";
   requestAnimationFrame(tick);
 })();`
 
+// timed opens a page whose frames are counted.
+func (b *Browser) timed(url string, s Screen) (*Tab, error) {
+	t, err := b.Open(s)
+	if err != nil {
+		return nil, err
+	}
+	err = t.Before(clockScript)
+	if err == nil {
+		err = t.Go(url)
+	}
+	if err != nil {
+		t.Close()
+		return nil, err
+	}
+	return t, nil
+}
+
 // firstFrame is the time from asking for the page to the frame after the first
 // that was drawn, in seconds. Where the page marks its own first frame, the
 // later of the two counts.
 func firstFrame(b *Browser, url string, s Screen) (float64, error) {
-	t, err := b.Open(s)
+	t, err := b.timed(url, s)
 	if err != nil {
 		return 0, err
 	}
 	defer t.Close()
-	if err := t.Before(clockScript); err != nil {
-		return 0, err
-	}
-	if err := t.Go(url); err != nil {
-		return 0, err
-	}
 	var ms float64
 	err = Await("the first frame", 60*time.Second, func() (bool, error) {
 		var err error
@@ -83,17 +94,11 @@ func middle(v []float64) float64 {
 // Rate is how many frames a second a page shows at 640×360. Between times work
 // is done on it.
 func Rate(b *Browser, url string, long time.Duration, work func(*Tab) error) (float64, error) {
-	t, err := b.Open(Screen{W: 640, H: 360})
+	t, err := b.timed(url, Screen{W: 640, H: 360})
 	if err != nil {
 		return 0, err
 	}
 	defer t.Close()
-	if err := t.Before(clockScript); err != nil {
-		return 0, err
-	}
-	if err := t.Go(url); err != nil {
-		return 0, err
-	}
 	err = Await("the first frame", 60*time.Second, func() (bool, error) { return Value[bool](t, firstScript+" > 0") })
 	if err != nil {
 		return 0, err
