@@ -3,7 +3,6 @@ package quiz
 import (
 	"cuesta/orient"
 	"cuesta/quiz/mistake"
-	"cuesta/sim"
 )
 
 // Case is an answer and all that is needed to judge it.
@@ -14,10 +13,8 @@ type Case struct {
 	Notation    orient.Notation // the course's; it gives the words, not the marks
 	Tolerance   Tolerance
 
-	// The last readings taken, for the strike and for the dip; they say why an
-	// answer is wrong, and never whether it is.
-	Edge, Side       sim.Reading
-	HasEdge, HasSide bool
+	// The last readings taken say why an answer is wrong, and never whether it is.
+	mistake.Readings
 }
 
 // Judge marks an answer. The same plane earns the same mark in any notation.
@@ -147,7 +144,7 @@ func (c Case) Evidence() mistake.Evidence {
 	t := c.Tolerance
 	return mistake.Evidence{
 		Truth: c.Truth, Entry: c.Entry, Declination: c.Declination,
-		Limits: mistake.Limits{Reading: t.Reading, Strike: t.Strike(c.Truth.Dip), Dip: t.Dip},
-		Edge:   c.Edge, Side: c.Side, HasEdge: c.HasEdge, HasSide: c.HasSide,
+		Limits:   mistake.Limits{Reading: t.Reading, Strike: t.Strike(c.Truth.Dip), Dip: t.Dip},
+		Readings: c.Readings,
 	}
 }

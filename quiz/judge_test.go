@@ -255,7 +255,8 @@ func FuzzJudge(f *testing.F) {
 			Notation: orient.Notation(n), Letters: letters, HasStrike: has, DipMissing: missing,
 		}
 		c := quiz.Case{Entry: e, Truth: orient.Plane{Strike: orient.Azimuth(trueStrike), Dip: orient.Angle(trueDip)},
-			Declination: orient.Angle(dec), Tolerance: quiz.DefaultTolerance, HasEdge: taken&1 != 0, HasSide: taken&2 != 0}
+			Declination: orient.Angle(dec), Tolerance: quiz.DefaultTolerance,
+			Readings: mistake.Readings{HasEdge: taken&1 != 0, HasSide: taken&2 != 0, HasLid: taken&4 != 0, HasBack: taken&8 != 0, Watched: taken&16 != 0}}
 		c.Edge.Shown.Dial.North = orient.Azimuth(dial)
 		c.Edge.Shown.Frame.Forward = orient.Vec{X: math.Sin(arm), Y: math.Cos(dial)}
 		c.Side.Along, c.Side.Across, c.Side.Shown.Arc.Arm = orient.Angle(dial), orient.Angle(arm), orient.Angle(arm)

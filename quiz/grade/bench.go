@@ -6,6 +6,7 @@ import (
 
 	"cuesta/orient"
 	"cuesta/quiz/item"
+	"cuesta/quiz/mistake"
 	"cuesta/sim"
 	"cuesta/sim/record"
 )
@@ -63,11 +64,12 @@ func (b *bench) run(r record.Recording) {
 	switch {
 	case err != nil:
 		b.remark(RecordingUnread, "("+err.Error()+")")
+		b.evidence.Watched = false // what was read later is not known
 		return
 	case !res.Same:
 		b.remark(RecordingDiffers, "("+differs(res)+")")
 	}
-	b.ran = true
+	b.ran, b.evidence.Watched = true, true
 }
 
 // differs says where, shortly.
@@ -93,12 +95,11 @@ func (b *bench) take(w *sim.World) {
 	if !ok {
 		return
 	}
+	b.evidence = mistake.ReadingsOf(w)
 	switch seat {
 	case sim.OnEdge:
-		b.evidence.Edge, b.evidence.HasEdge = r, true
 		b.strikes = append(b.strikes, trueNorth(r, w))
 	case sim.OnSide:
-		b.evidence.Side, b.evidence.HasSide = r, true
 		b.dips = append(b.dips, r.Shown.Arc.Arm)
 	case sim.OnLid:
 		b.strikes = append(b.strikes, trueNorth(r, w))

@@ -281,6 +281,39 @@ func TestRecordingsAreReportedAndNotPunished(t *testing.T) {
 	}
 }
 
+// A dip whose recording shows no arc has no mistake of the arc; the number
+// speaks alone only where there is no recording. 49 percent is 26°.
+func TestWhatWasNotReadIsNotMisread(t *testing.T) {
+	f := dealt(t, slabs(26*degree, 26*degree), 1)[0]
+	it, err := f.Item(0)
+	if err != nil {
+		t.Fatal(err)
+	}
+	setup := it.(item.AtBench).Setup()
+	read := func(recording string) grade.Graded {
+		s := answered(t, f)
+		s.Answers[0].Recording = recording
+		p := setup.Plane
+		p.Dip = 49 * degree
+		s.Answers[0].Texts = []string{orient.Format(p, orient.AzimuthDip)}
+		return marked(t, s)
+	}
+	for what, recording := range map[string]string{
+		"the dial alone was read": unread(t, setup, sim.OnEdge), "nothing was read": unread(t, setup),
+	} {
+		g := read(recording)
+		if m := g.Items[0].Mark; m.Verdict.DipRight || len(m.Mistakes) > 0 {
+			t.Errorf("%s: got %v, want the dip wrong and no reason", what, m.Mistakes)
+		}
+		if g.Remarks[0].Kind != grade.NoReading {
+			t.Errorf("%s: got %v, want it remarked", what, g.Remarks)
+		}
+	}
+	if m := read("").Items[0].Mark.Mistakes; len(m) != 1 || m[0].Kind != mistake.PercentScale {
+		t.Errorf("no recording: got %v, want the percent scale", m)
+	}
+}
+
 // The reasons of a wrong answer come from the bench as it runs again, not from
 // what the file says was seen.
 func TestTheDiagnosisFollowsTheReplay(t *testing.T) {

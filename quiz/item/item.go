@@ -72,10 +72,7 @@ type AtBench interface {
 }
 
 // Evidence is what the bench kept of the readings, for an item at the bench.
-type Evidence struct {
-	Edge, Side       sim.Reading
-	HasEdge, HasSide bool
-}
+type Evidence = mistake.Readings
 
 // AskKind is the form of an answer.
 type AskKind uint8

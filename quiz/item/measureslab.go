@@ -69,14 +69,10 @@ func (it slabItem) Prompt() string {
 	return text + " The declination of the place is " + declinationWords(it.declination) + "; the ring of the dial stands at zero."
 }
 
-// Mark marks a plane as it was typed. Where the dial was set for the student and
-// no reading shows that it was turned, nothing is blamed on the declination.
+// Mark marks a plane as it was typed.
 func (it slabItem) Mark(answer string, e Evidence) Mark {
-	p := it.planar
-	if !e.HasEdge && it.setup.Ring == it.declination {
-		p.declination = 0
-	}
-	return p.Mark(answer, e)
+	e.RingPreset = it.setup.Ring == it.declination
+	return it.planar.Mark(answer, e)
 }
 
 // Hints help in steps.

@@ -65,7 +65,7 @@ func (p planar) judged(entry orient.Entry, e Evidence) Mark {
 func (p planar) of(entry orient.Entry, e Evidence) quiz.Case {
 	return quiz.Case{
 		Entry: entry, Truth: p.truth, Declination: p.declination, Notation: p.notation, Tolerance: p.tolerance,
-		Edge: e.Edge, Side: e.Side, HasEdge: e.HasEdge, HasSide: e.HasSide,
+		Readings: e,
 	}
 }
 

@@ -23,8 +23,7 @@ func (d *desk) measure(b item.AtBench) error {
 	h := &hands{rec: rec, r: d.r}
 	h.lookAround()
 	d.bothReadings(h)
-	d.evidence.Edge, d.evidence.HasEdge = rec.World().Reading(sim.OnEdge)
-	d.evidence.Side, d.evidence.HasSide = rec.World().Reading(sim.OnSide)
+	d.evidence = mistake.ReadingsOf(rec.World())
 	if h.err != nil {
 		return h.err
 	}

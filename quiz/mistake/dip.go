@@ -31,11 +31,14 @@ func (e Evidence) dipClaims() []claim {
 
 // otherDip is the claim of something else about the dip.
 func (e Evidence) otherDip() something {
-	slip := priorDipSlip
-	if e.sideUsable() {
+	slip, anything := priorDipSlip, priorDipAnything
+	switch {
+	case !e.dipRead():
+		slip, anything = priorGuess, priorGuess
+	case e.sideUsable():
 		slip = priorDipSlipSeen
 	}
-	return something{slip, priorDipAnything, e.Truth.Dip, orient.Right}
+	return something{slip, anything, e.Truth.Dip, orient.Right}
 }
 
 // paperDips start from the true dip.
@@ -51,7 +54,8 @@ func (e Evidence) paperDips() []claim {
 	})...)
 	off := func(off orient.Angle) orient.Angle { return d + off }
 	cs = append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{-12, -3, 2}, off)...)
-	return append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{3, 12, 2}, off)...)
+	cs = append(cs, spread(TubeNotCentred, priorTube/2, sigma, grid{3, 12, 2}, off)...)
+	return without(cs, e.unheldDip())
 }
 
 // roomy holds the claims of either part without growing.

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"cuesta/orient"
-	"cuesta/sim"
 )
 
 // Evidence is everything from which the reason of an answer is judged.
@@ -13,10 +12,7 @@ type Evidence struct {
 	Entry       orient.Entry // the answer
 	Declination orient.Angle // at the place, east positive
 	Limits      Limits
-
-	// The last readings taken on the bench, if any.
-	Edge, Side       sim.Reading // for the strike, for the dip
-	HasEdge, HasSide bool
+	Readings    // of the bench, if any
 }
 
 // Limits are the tolerances of the course at the true dip. The spread of a

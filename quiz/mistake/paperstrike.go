@@ -21,13 +21,20 @@ func (e Evidence) paperStrikes() []claim {
 		prior float64
 		times orient.Angle
 	}{{DeclinationNotSet, priorNotSet, -1}, {DeclinationWrongSign, priorWrongSign, -2}, {DeclinationTwice, priorTwice, 1}} {
-		if e.Declination.Abs() > leastSigma {
+		if e.Declination.Abs() > leastSigma && e.reckoned(d.k) {
 			b.add(setOf(d.k), d.prior, s.Add(d.times*e.Declination))
 		}
 	}
 	b.levels(s)
 	b.digits(0, s)
-	return b.claims
+	return without(b.claims, e.unheldStrike())
+}
+
+// reckoned says whether the declination may have been dealt with in this way:
+// set on the dial, it can be neither left out nor turned round, and added once
+// more only to a reading.
+func (e Evidence) reckoned(k Kind) bool {
+	return !e.dialSet(e.Declination) || k == DeclinationTwice && (e.HasEdge || e.flatRead())
 }
 
 // levels claims an edge off level by an unknown plunge, from 1.5° to 12° with

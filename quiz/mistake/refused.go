@@ -44,6 +44,9 @@ func (e Evidence) ofSteep(azimuth, dip orient.Angle) (Finding, bool) {
 	}
 	percent := orient.Angle(math.Atan(dip.Degrees() / 100))
 	p := priorPercent * claim{sigma: half(e.Limits.Dip)}.density(percent-arm)
+	if e.unheldDip().has(PercentScale) {
+		p = 0
+	}
 	z := e.writtenFrom(e.Truth.Strike)
 	s := priorSwapped * claim{sigma: half(e.Limits.Strike)}.density(z.From(orient.AzimuthOf(dip)))
 	s *= claim{sigma: half(e.Limits.Dip)}.density(azimuth-e.Truth.Dip) * float64(orient.Right)

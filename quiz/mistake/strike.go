@@ -19,6 +19,7 @@ const (
 	priorSlip        = 0.06 // a nameless slip: on paper, where the instrument was not seen
 	priorSlipSeen    = 0.02 // and with a reading, which shows what the instrument did
 	priorAnything    = 0.04
+	priorGuess       = 0.20 // each, where a watched bench shows no reading: by eye, or anything
 	priorStale       = 0.10 // that the answer does not come from the last reading
 	priorAsRead      = 0.70 // with a reading: the number written as it stands
 	priorConverted   = 0.35 // turned to the right-hand end by a student at the other one
@@ -38,11 +39,14 @@ func (e Evidence) strikeClaims() []claim {
 
 // otherStrike is the claim of something else about the strike.
 func (e Evidence) otherStrike() something {
-	slip := priorSlip
-	if e.edgeUsable() {
+	slip, anything := priorSlip, priorAnything
+	switch {
+	case !e.strikeRead():
+		slip, anything = priorGuess, priorGuess
+	case e.edgeUsable():
 		slip = priorSlipSeen
 	}
-	return something{slip, priorAnything, e.Truth.Strike.Angle(), orient.Full}
+	return something{slip, anything, e.Truth.Strike.Angle(), orient.Full}
 }
 
 // builder gathers claims about the strike.

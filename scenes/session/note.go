@@ -44,24 +44,16 @@ func (s *Session) Note(text string) (quiz.Verdict, error) {
 }
 
 func (s *Session) caseOf(e orient.Entry) quiz.Case {
-	c := quiz.Case{
+	return quiz.Case{
 		Entry: e, Truth: s.Truth(), Declination: s.Declination(),
 		Notation: s.options.Notation, Tolerance: s.options.Tolerance,
+		Readings: mistake.ReadingsOf(s.World()),
 	}
-	c.Edge, c.HasEdge = s.World().Reading(sim.OnEdge)
-	c.Side, c.HasSide = s.World().Reading(sim.OnSide)
-	return c
 }
 
 func (s *Session) refused(text string, reason error) error {
-	c := s.caseOf(orient.Entry{Notation: s.options.Notation})
-	t := c.Tolerance
-	e := mistake.Evidence{
-		Truth: c.Truth, Entry: c.Entry, Declination: c.Declination,
-		Limits: mistake.Limits{Reading: t.Reading, Strike: t.Strike(c.Truth.Dip), Dip: t.Dip},
-		Edge:   c.Edge, Side: c.Side, HasEdge: c.HasEdge, HasSide: c.HasSide,
-	}
 	r := &Refused{Reason: reason}
+	e := s.caseOf(orient.Entry{Notation: s.options.Notation}).Evidence()
 	if f, ok := mistake.OfRefused(text, reason, e); ok {
 		r.Hint = &f
 	}

@@ -81,6 +81,14 @@ func TestNoteJudges(t *testing.T) {
 
 func TestAnAnswerThatCannotBeIsRefused(t *testing.T) {
 	s := start(t, session.Options{Plane: plane(35, 60)})
+	must := func(c sim.Command) {
+		if err := s.Do(c); err != nil {
+			t.Fatal(err)
+		}
+	}
+	must(sim.Command{Kind: sim.Place, Seat: sim.OnSide})
+	must(sim.Command{Kind: sim.Arm, Angle: 60*orient.Degree - s.World().Observe().Arc.Arm})
+	must(sim.Command{Kind: sim.Read})
 	before := s.World().Hash()
 	var refused *session.Refused
 	// 100·tan 60° = 173: the percent scale written as a dip.
@@ -92,6 +100,46 @@ func TestAnAnswerThatCannotBeIsRefused(t *testing.T) {
 	}
 	if s.World().Hash() != before || s.Answered() {
 		t.Error("a refused answer left a trace")
+	}
+}
+
+// 49 percent is 26°. Whoever never turned to the arc cannot have misread it.
+func TestNoMistakeOfAReadingThatWasNotTaken(t *testing.T) {
+	s := start(t, session.Options{Plane: plane(35, 26)})
+	if err := s.Do(sim.Command{Kind: sim.Read}); err != nil {
+		t.Fatal(err)
+	}
+	for _, text := range []string{"035/49", "035/64", "325/26"} {
+		v, err := s.Note(text)
+		if err != nil || v.Right {
+			t.Fatalf("%s: %+v, %v; want a wrong answer", text, v, err)
+		}
+		for _, m := range v.Mistakes {
+			if m.Kind == mistake.PercentScale || m.Kind == mistake.Complement {
+				t.Errorf("%s: got %v, want no mistake of the arc", text, m.Kind)
+			}
+		}
+	}
+	var refused *session.Refused
+	if _, err := s.Note("035/149"); !errors.As(err, &refused) || refused.Hint != nil {
+		t.Errorf("error %v, want a refusal without a reason", err)
+	}
+}
+
+// The rule of a form holds for practice: with the declination set on the dial
+// none was left out; 023 is 035 without 12° E.
+func TestAPresetDialIsNotBlamedInPractice(t *testing.T) {
+	field := sim.Field{Declination: 12 * orient.Degree, Horizontal: 20e-6}
+	for preset, want := range map[bool]bool{true: false, false: true} {
+		s := start(t, session.Options{Plane: plane(35, 30), Field: field, RingPreset: preset, Tool: sim.Lidded, Method: sim.OnLid})
+		if err := s.Do(sim.Command{Kind: sim.Read}); err != nil {
+			t.Fatal(err)
+		}
+		v, err := s.Note("023/30")
+		named := err == nil && len(v.Mistakes) > 0 && v.Mistakes[0].Kind == mistake.DeclinationNotSet
+		if named != want {
+			t.Errorf("preset %t: got %+v, %v; want the declination named: %t", preset, v.Mistakes, err, want)
+		}
 	}
 }
 

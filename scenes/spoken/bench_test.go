@@ -257,7 +257,15 @@ func TestTheSensorInWords(t *testing.T) {
 }
 
 func TestAnImpossibleDipIsExplained(t *testing.T) {
-	r := sit(t, given(35, 60)).try("note 035/173") // 100·tan 60° = 173
+	const percent = "note 035/173" // 100·tan 60° = 173
+	s := sit(t, given(35, 60))
+	if r := s.try(percent); r.OK || r.Verdict != nil && len(r.Verdict.Mistakes) > 0 {
+		t.Errorf("reply %+v, want no reason: no arc was read", r)
+	}
+	arm := s.typed("seat side").Arc.Degrees
+	s.typed("arm %+d", 60-arm)
+	s.typed("read")
+	r := s.try(percent)
 	if r.OK || r.Verdict == nil || len(r.Verdict.Mistakes) != 1 || r.Verdict.Mistakes[0].Kind != "percent-scale" {
 		t.Errorf("reply %+v, want the percent scale as the reason", r)
 	}

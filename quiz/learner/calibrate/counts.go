@@ -179,10 +179,13 @@ func (a answer) apart(readings bool) (bool, []mistake.Kind) {
 	if err != nil {
 		return false, nil
 	}
-	v := a.Evidence
+	var v mistake.Readings
+	if readings {
+		v = a.Evidence
+	}
 	return quiz.Case{
 		Entry: e, Truth: s.Plane, Declination: s.Field.Declination, Notation: a.part.Spec.Notation, Tolerance: t,
-		Edge: v.Edge, Side: v.Side, HasEdge: readings && v.HasEdge, HasSide: readings && v.HasSide,
+		Readings: v,
 	}.Evidence().Apart(a.Mistake)
 }
 
