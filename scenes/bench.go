@@ -328,16 +328,22 @@ func (b *Bench) rise(ticks int) {
 // now, in the words of the spoken bench.
 func (b *Bench) Description() *describe.Tree {
 	t := &b.screen.tree
+	tellInstrument(t, b.ses, spoken.Glance(b.ses))
+	return t
+}
+
+// tellInstrument fills in what is to be seen of an instrument, of its level and
+// of its needle.
+func tellInstrument(t *describe.Tree, s *session.Session, seen string) {
 	if n := t.Find(idInstrument); n != nil {
-		n.Value = spoken.Glance(b.ses)
+		n.Value = seen
 	}
 	if n := t.Find(idRound); n != nil {
-		n.Value = spoken.Level(b.ses)
+		n.Value = spoken.Level(s)
 	}
-	if n, words := t.Find(idDial), spoken.Needle(b.ses); n != nil && words != "" {
+	if n, words := t.Find(idDial), spoken.Needle(s); n != nil && words != "" {
 		n.Value = words
 	}
-	return t
 }
 
 // Picture draws the bench into l.

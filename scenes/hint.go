@@ -91,6 +91,17 @@ func (b *Bench) sideHint() hint {
 	}
 }
 
+// ofInstrument says that the next thing to do is done at the instrument and not
+// in the notebook.
+func (b *Bench) ofInstrument() bool {
+	switch b.nextHint() {
+	case hintLevel, hintRubbing, hintTouching, hintLocked, hintRing, hintSettle, hintArm:
+		return true
+	case hintReadStrike, hintTurn, hintReadDip, hintFirstStrike, hintRecord, hintRight, hintWrong, hintShown, hintPanel:
+	}
+	return false
+}
+
 // ringWanted says that the declination is the student's to set and that the
 // ring still stands at zero.
 func (b *Bench) ringWanted() bool {

@@ -44,6 +44,7 @@ type Lecture struct {
 	drag    drag
 	held    held
 	notice  string
+	notices int // told in live play so far
 
 	turn  turning
 	eye   eye
@@ -253,9 +254,7 @@ func (t *Lecture) try(err error) {
 // Description is the screen in words. What is to be seen is told as the terminal
 // tells it.
 func (t *Lecture) Description() *describe.Tree {
-	if n := t.screen.tree.Find(idInstrument); n != nil {
-		n.Value = strings.Join(t.play.Told(), " ")
-	}
+	tellInstrument(&t.screen.tree, t.play.Session(), strings.Join(t.play.Told(), " "))
 	return &t.screen.tree
 }
 

@@ -123,12 +123,12 @@ func TestTheCounterSaysHowFarAStepIs(t *testing.T) {
 		}
 		r := inRoom(t, l, Settings{}, p[0], p[1])
 		r.wait(0)
-		if got := sign(r); got != "The instrument is being moved." && got != "The answer is hidden." {
+		if got := sign(r); got != "The instrument is being moved." && got != "An answer is hidden: R shows it." {
 			t.Errorf("at the start: %q", got)
 		}
 		r.play.Reveal()
 		r.wait(0)
-		for i, want := range []string{"The student is measuring.", "The answer is hidden.", "", "The student is measuring."} {
+		for i, want := range []string{"The student is measuring.", "An answer is hidden: R shows it.", "", "The student is measuring."} {
 			r.key(input.PageDown)
 			if got := sign(r); got != want {
 				t.Errorf("press %d: got %q, want %q", i+1, got, want)

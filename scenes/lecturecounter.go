@@ -1,10 +1,12 @@
 package scenes
 
 import (
+	"cmp"
 	"fmt"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
+	"cuesta/scenes/keymap"
 )
 
 // stepState is how far a step has come, which says what the next press does.
@@ -25,7 +27,26 @@ var signs = [...][2]string{
 	stepMeasured: {"working", "The student is measuring."},
 	stepMoved:    {"working", "The instrument is being moved."},
 	stepSettles:  {"settling", "The needle is coming to rest."},
-	stepOpen:     {"answer hidden", "The answer is hidden."},
+	stepOpen:     {"answer hidden", "An answer is hidden: %s shows it."},
+}
+
+// stateWords are the words of a state in the description.
+func (t *Lecture) stateWords() string {
+	words := signs[t.state()][1]
+	if t.state() != stepOpen {
+		return words
+	}
+	key := cmp.Or(t.set.keysFor(keymap.Reveal), t.set.keysFor(keymap.NextStep), "Space")
+	return fmt.Sprintf(words, describe.KeyWords(key))
+}
+
+// stepWords are which step this is.
+func (t *Lecture) stepWords() string {
+	step := fmt.Sprintf("tep %d of %d", t.play.At()+1, t.play.Len())
+	if t.play.IsLive() {
+		return "Live play, s" + step
+	}
+	return "S" + step
 }
 
 func (t *Lecture) state() stepState {
@@ -54,11 +75,8 @@ func (m *lectureMaker) counter() {
 	if p.IsLive() {
 		text = "live, " + text
 	}
-	w := widget{id: idLectureStep, role: describe.Label, name: fmt.Sprintf("Step %d of %d", p.At()+1, p.Len()), text: text, look: plain, soft: true, size: size, leading: 1.25 * size}
-	if p.IsLive() {
-		w.value = "live play"
-	}
-	state := widget{id: idLectureState, role: describe.Status, name: sign[1], text: sign[0], look: plain, soft: true, size: size, leading: 1.25 * size}
+	w := widget{text: text, look: plain, soft: true, size: size, leading: 1.25 * size}
+	state := widget{id: idLectureState, role: describe.Status, name: m.t.stateWords(), text: sign[0], look: plain, soft: true, size: size, leading: 1.25 * size}
 	if sign[0] != "" && !m.apart() {
 		state.text = " · " + state.text
 	}

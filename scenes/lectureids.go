@@ -8,7 +8,6 @@ const (
 	idLectureTitle describe.ID = iota + 600
 	idLectureLine
 	idLectureAnswer
-	idLectureStep
 	idLectureWrote
 	idLectureLevel
 	idLectureScale

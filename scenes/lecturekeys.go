@@ -125,7 +125,7 @@ func (t *Lecture) pressLive(p input.Press) bool {
 		// With Shift, Control or Alt the keys are the same, the step is not.
 		a, ok = t.set.Keys.At(keymap.AtBench, keymap.Of(input.Press{Key: p.Key}))
 	}
-	if !ok || a == keymap.Notebook || a == keymap.ReadOut {
+	if !ok || a == keymap.Notebook {
 		return false
 	}
 	t.work(func() { t.hand.run(a, t.hand.stride(p.Mods)) })
@@ -140,7 +140,7 @@ func (t *Lecture) work(f func()) {
 	t.hand.issued, t.hand.notice = t.hand.issued[:0], ""
 	f()
 	t.issued = append(t.issued, t.hand.issued...)
-	t.notice = t.hand.notice
+	t.notice, t.notices = t.hand.notice, t.notices+1
 }
 
 // pressLecture: on, back, and the presenter's letters.
@@ -306,6 +306,7 @@ func (t *Lecture) goLive() {
 	t.hand.set = t.handSettings()
 	t.hand.field = t.play.Session().Options().Field
 	t.hand.obs = t.play.Session().World().Observe()
+	t.focus = idInstrument
 }
 
 // handSettings let the ring be turned where there is a declination.

@@ -32,6 +32,8 @@ type lectureKey struct {
 	at           int
 	line, answer string
 	notice       string
+	notices      int
+	hint         hint
 	state        stepState
 	live, open   bool
 	blank        bool
@@ -57,13 +59,13 @@ func (s *lectureScreen) resize(in input.Frame) { s.w, s.h, s.scale = in.W, in.H,
 func (s *lectureScreen) keyOf(t *Lecture) lectureKey {
 	k := lectureKey{
 		w: s.w, h: s.h, scale: s.scale, set: t.set, at: t.play.At(), line: t.play.Line(), answer: t.play.Answer(),
-		notice: t.notice, state: t.state(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
+		notice: t.notice, notices: t.notices, state: t.state(), live: t.play.IsLive(), open: t.play.Open(), blank: t.blank,
 		magnify: t.magnify, pointer: t.pointer, controls: t.controls(), leaves: t.leave != nil, panel: t.panel, page: t.page,
 		focus: t.focus, keyed: t.keyed, seat: t.obs.Seat,
 		round: inset.RoundState(t.obs.Round), tube: inset.TubeState(t.obs.Tube), dial: inset.DialState(t.obs.Dial),
 	}
 	if t.hand != nil {
-		k.step = t.hand.step
+		k.step, k.hint = t.hand.step, t.hand.nextHint()
 	}
 	for x := range lesson.Things {
 		k.shown[x] = t.shows(x)
@@ -128,6 +130,7 @@ func (m *lectureMaker) make() {
 		m.bar()
 		m.column()
 		m.strip()
+		m.hint()
 	}
 	m.describe()
 	m.bakeAll(m.marked())
@@ -195,7 +198,7 @@ func (m *lectureMaker) title() {
 	right, bottom := w.rect.X+w.rect.W, y+w.rect.H
 	if m.t.notice != "" {
 		size = m.typeSize(lectureType)
-		n := widget{id: idNotice, role: describe.Status, name: m.t.notice, look: plain, size: size, leading: 1.25 * size}
+		n := widget{id: idNotice, role: describe.Status, name: m.t.notice, again: m.t.notices, look: plain, size: size, leading: 1.25 * size}
 		rows := draw.Wrap(draw.Regular, size, wide, m.t.notice)
 		n.text = joinLines(rows)
 		n.rect = draw.Rect{X: mar, Y: bottom + .2*size, H: 1.25 * size * float64(len(rows))}
@@ -224,11 +227,12 @@ func (m *lectureMaker) bar() {
 	z.rect, z.ground = r, tableGround
 	y := r.Y + (r.H-rows*lead)/2
 	p := m.t.play
-	w := widget{id: idLectureLine, role: describe.Status, name: p.Line(), text: joinLines(m.line), look: plain, size: size, leading: lead,
+	w := widget{id: idLectureLine, role: describe.Status, name: m.t.stepWords(), value: p.Line(), text: joinLines(m.line), look: plain, size: size, leading: lead,
 		rect: draw.Rect{X: m.s.lay.Margin, Y: y, W: r.W - 2*m.s.lay.Margin, H: lead * float64(len(m.line))}}
-	if w.name != "" {
-		m.add(barZone, w)
+	if p.IsLive() {
+		w.keys = "Escape brings the step back as it stood"
 	}
+	m.add(barZone, w)
 	if p.Answer() != "" {
 		y += w.rect.H
 		m.add(barZone, widget{id: idLectureAnswer, role: describe.Status, name: p.Answer(), text: joinLines(m.ans), look: plain, bold: true, size: size, leading: lead,
@@ -273,6 +277,12 @@ func (m *lectureMaker) captions() (first, second widget) {
 		first.text, first.value = "Tube level", inset.TubeState(o.Tube).Words()
 		second.text, second.value = "Arc, outer scale", "in degrees"
 	}
+	first.role, first.name, second.role, second.name = describe.Label, first.text, describe.Label, second.text
+	if m.t.hand != nil { // they are then told as at the bench
+		a, b := (&maker{b: m.t.hand}).insetNames()
+		first.id, first.role, first.name, first.value = idRound, describe.Image, a[0], a[1]
+		second.id, second.role, second.name, second.value = idDial, describe.Image, b[0], b[1]
+	}
 	return first, second
 }
 
@@ -282,7 +292,7 @@ func (m *lectureMaker) caption(c circle, w widget, figure string) {
 		return
 	}
 	size := m.typeSize(lectureType)
-	w.role, w.name, w.look, w.bold, w.size, w.leading, w.align = describe.Label, w.text, plain, true, size, 1.25*size, draw.AlignCentre
+	w.look, w.bold, w.size, w.leading, w.align = plain, true, size, 1.25*size, draw.AlignCentre
 	w.rect = draw.Rect{X: c.X - 1.3*c.R, Y: c.Y + c.R + 10*m.s.lay.Type, W: 2.6 * c.R, H: 1.25 * size}
 	if in := m.lay.Inner; !m.lay.Phone {
 		w.rect.X, w.rect.W = in.X, in.W
@@ -309,7 +319,7 @@ func (m *lectureMaker) describe() {
 		}}
 		root.Children[0].Keys = "any key"
 	default:
-		for _, z := range []zoneName{sheetZone, titleZone, menuZone, barZone, columnZone, stripZone} {
+		for _, z := range []zoneName{sheetZone, titleZone, barZone, menuZone, columnZone, stripZone} {
 			if z == columnZone && m.t.panel == noPanel && !m.lay.TooTiny {
 				root.Children = append(root.Children, m.seen())
 			}
@@ -346,7 +356,7 @@ func (m *lectureMaker) seen() describe.Node {
 	r := m.lay.Scene
 	n := describe.Node{ID: idInstrument, Role: describe.Image, Name: "On the screen", Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H}}
 	if m.t.play.IsLive() {
-		n.Name, n.Focusable, n.Keys = "Instrument on the slab", true, "arrows"
+		return instrumentNode(m.t.set, r)
 	}
 	return n
 }

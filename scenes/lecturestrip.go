@@ -69,6 +69,16 @@ func (m *lectureMaker) liveItems() []stripItem {
 	return append(out, m.control(widget{id: idMagnify, role: describe.Toggle, name: "Magnify a place", text: "Magnify", on: m.t.magnify, keys: m.t.set.keysFor(keymap.Magnify)}))
 }
 
+// hint is what the bench says of the instrument in live play; the room has the
+// line of the step instead.
+func (m *lectureMaker) hint() {
+	if m.t.hand == nil || !m.t.hand.ofInstrument() {
+		return
+	}
+	say, keys := m.t.hand.line(m.t.hand.nextHint())
+	m.add(stripZone, widget{id: idHint, role: describe.Status, name: say, keys: keys, look: hidden, rect: m.lay.Scene})
+}
+
 // evened wraps controls into as few rows as hold them, of much the same width.
 func (m *lectureMaker) evened(items []stripItem, w float64) [][]stripItem {
 	best := m.wrap(items, w)

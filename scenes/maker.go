@@ -275,10 +275,13 @@ func (m *maker) firstFocus() describe.ID {
 }
 
 // instrument is the thing on the rock, in words.
-func (m *maker) instrument() describe.Node {
-	r := m.lay.Scene
+func (m *maker) instrument() describe.Node { return instrumentNode(m.b.set, m.lay.Scene) }
+
+// instrumentNode is an instrument that keys move, in words that tellInstrument
+// fills in.
+func instrumentNode(set Settings, r draw.Rect) describe.Node {
 	return describe.Node{
-		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Keys: m.b.set.keysFor(keymap.SwingLess, keymap.SwingMore, keymap.Lift, keymap.Lower),
+		ID: idInstrument, Role: describe.Image, Name: "Instrument on the slab", Keys: set.keysFor(keymap.SwingLess, keymap.SwingMore, keymap.Lift, keymap.Lower),
 		Focusable: true, Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
 	}
 }

@@ -20,6 +20,7 @@ type Herald struct {
 	statuses []told
 	images   []picture
 	said     []string // in this call
+	whole    ID       // the picture that has been told whole in this call, as the focus
 }
 
 // told is what a node has last been told as.
@@ -34,7 +35,8 @@ type picture struct {
 	id          ID
 	name, value string // as told
 	next        string // the value that waits
-	since, last int    // when the waiting value came, when it was last told
+	since, last int    // when the waiting value came, when it was last known to be as told
+	told        int    // when it was told
 }
 
 // A picture is told when it has been the same for still ticks, or when it has
@@ -53,7 +55,7 @@ func (h *Herald) Pass(ticks int) { h.now += max(ticks, 0) }
 // focus or how it has changed, statuses, and what pictures show. A sentence is
 // not said twice in one call. Most calls return nil.
 func (h *Herald) Hear(t *Tree) []string {
-	h.said = nil
+	h.said, h.whole = nil, 0
 	fresh := h.hearHeadings(t)
 	h.hearFocus(t, fresh)
 	h.hearStatuses(t)
@@ -127,6 +129,9 @@ func (h *Herald) hearFocus(t *Tree, fresh bool) {
 	h.focus.Children = nil
 	if fresh || n.ID != old.ID || n.Role != old.Role || n.Name != old.Name {
 		h.say(n.Say())
+		if n.Role == Image {
+			h.whole = n.ID
+		}
 		return
 	}
 	if n.On != old.On || n.Disabled != old.Disabled {
@@ -185,9 +190,11 @@ func (h *Herald) hearImages(t *Tree) {
 // it.
 func (h *Herald) hearImage(n *Node) picture {
 	i := slices.IndexFunc(h.images, func(p picture) bool { return p.id == n.ID })
-	if i < 0 || h.images[i].name != n.Name {
-		h.say(pictureWords(n.Name, n.Value))
-		return picture{id: n.ID, name: n.Name, value: n.Value, next: n.Value, since: h.now, last: h.now}
+	if i < 0 || h.images[i].name != n.Name || h.whole == n.ID {
+		if h.whole != n.ID {
+			h.say(pictureWords(n.Name, n.Value))
+		}
+		return picture{id: n.ID, name: n.Name, value: n.Value, next: n.Value, since: h.now, last: h.now, told: h.now}
 	}
 	p := h.images[i]
 	if n.Value != p.next {
@@ -200,12 +207,24 @@ func (h *Herald) hearImage(n *Node) picture {
 		return p
 	}
 	if h.now-p.since >= still || h.now-p.last >= most {
-		if s := changed(p.value, p.next); s != "" {
+		if s := h.news(p); s != "" {
 			h.say(pictureWords(n.Name, s))
 		}
-		p.value, p.last = p.next, h.now
+		p.value, p.last, p.told = p.next, h.now, h.now
 	}
 	return p
+}
+
+// news is what has changed of a picture, but for what another has told since:
+// two may show the same thing.
+func (h *Herald) news(p picture) string {
+	known := p.value
+	for _, q := range h.images {
+		if q.told > p.told {
+			known = join(sentence(known), " ", q.value)
+		}
+	}
+	return changed(known, p.next)
 }
 
 // pictureWords names the picture before a state in a few words; whole sentences

@@ -71,7 +71,11 @@ func TestHerald(t *testing.T) {
 	}
 	status := func(s string) describe.Node { return describe.Node{ID: 5, Role: describe.Status, Name: s} }
 	level := func(s string) describe.Node {
-		return describe.Node{ID: 6, Role: describe.Image, Name: "Level", Value: s}
+		return describe.Node{ID: 8, Role: describe.Image, Name: "Level", Value: s}
+	}
+	second := describe.Node{ID: 1, Role: describe.Heading, Name: "Joint"}
+	slab := func(s string) describe.Node {
+		return describe.Node{ID: 6, Role: describe.Image, Name: "Slab", Value: s, Focusable: true}
 	}
 	off := swing
 	off.Disabled = true
@@ -152,6 +156,20 @@ func TestHerald(t *testing.T) {
 		}},
 		{"a sentence once in a call", []step{
 			{0, tree(6, describe.Node{ID: 6, Role: describe.Image, Name: "Slab", Value: "It slopes.", Focusable: true}, status("It slopes.")), "Slab.|It slopes."},
+		}},
+		{"a picture that is told with the focus is not told again", []step{
+			{0, tree(2, title, swing, slab("It slopes.")), "Bedding.|Swing, button.|It slopes."},
+			{9, tree(6, second, swing, slab("It is steep. The bubble is left.")), "Joint.|Slab.|It is steep.|The bubble is left."},
+			{99, tree(6, second, swing, slab("It is steep. The bubble is left.")), ""},
+			{9, tree(6, second, swing, slab("It is steep. The bubble is right.")), ""},
+			{36, tree(6, second, swing, slab("It is steep. The bubble is right.")), "The bubble is right."},
+		}},
+		{"a picture that holds what another has told", []step{
+			{0, tree(0, slab("The bubble is left."), level("The bubble is left.")), "The bubble is left."},
+			{9, tree(6, slab("The bubble is right. It swings."), level("The bubble is right.")), "Slab.|The bubble is right.|It swings."},
+			{99, tree(6, slab("The bubble is right. It swings."), level("The bubble is right.")), ""},
+			{9, tree(6, slab("The bubble is left. It rests."), level("The bubble is left.")), ""},
+			{36, tree(6, slab("The bubble is left. It rests."), level("The bubble is left.")), "The bubble is left.|It rests."},
 		}},
 		{"another screen of the same controls", []step{
 			{0, tree(2, title, swing), "Bedding.|Swing, button."},
