@@ -171,7 +171,7 @@ func (l *Lab) press(k input.Press) {
 // typed writes a sign into the field, from wherever the focus is, unless signs
 // are to write only.
 func (l *Lab) typed(r rune) {
-	if l.step() == askWhere || l.set.Quiet && l.focus != idNotebook || !l.note.insert(r) {
+	if l.set.Quiet && l.focus != idNotebook || !l.note.insert(r) {
 		return
 	}
 	l.focus, l.said, l.blink, l.page = idNotebook, "", 0, 0
@@ -282,10 +282,14 @@ func (l *Lab) primary() {
 	switch {
 	case text == "" && l.step() == askWho:
 		l.said = "Write your id first."
+	case text == "" && l.step() == askWhere:
+		l.said = "Write a station first, or choose one."
 	case text == "":
 		l.said = "Write the reading first."
 	case l.step() == askWho:
 		l.call(text)
+	case l.step() == askWhere:
+		l.goTo(l.meant(text))
 	default:
 		l.keep(text)
 	}
@@ -299,6 +303,15 @@ func (l *Lab) call(name string) {
 	}
 	l.where, l.said = !l.fixed, ""
 	l.settle()
+}
+
+// meant is the station that the first signs of its name stand for, or what was
+// written.
+func (l *Lab) meant(text string) string {
+	if found := l.foundStations(); len(found) == 1 {
+		return l.room.Names()[found[0]]
+	}
+	return text
 }
 
 func (l *Lab) goTo(station string) {
@@ -358,11 +371,12 @@ func (l *Lab) back() {
 	switch {
 	case l.pad:
 		l.pad = false
+	case l.step() != askReading && l.note.String() != "":
+		l.note.clear()
+		l.said = ""
 	case l.where && placed:
 		l.where = false
 		l.settle()
-	case l.step() == askWho:
-		l.note.clear()
 	}
 }
 
@@ -373,6 +387,18 @@ func (l *Lab) found() []int {
 	var out []int
 	for i, s := range l.room.Roster() {
 		if strings.HasPrefix(strings.ToLower(s.ID), text) || slices.ContainsFunc(strings.Fields(strings.ToLower(s.Name)), func(w string) bool { return strings.HasPrefix(w, text) }) {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// foundStations are those whose names begin as the field does.
+func (l *Lab) foundStations() []int {
+	text := strings.ToLower(strings.TrimSpace(l.note.String()))
+	var out []int
+	for i, name := range l.room.Names() {
+		if strings.HasPrefix(strings.ToLower(name), text) {
 			out = append(out, i)
 		}
 	}

@@ -153,6 +153,50 @@ func TestLabByKeyboard(t *testing.T) {
 	}
 }
 
+// TestLabStationByTyping chooses a station as a student is chosen: by its first
+// signs, with what was typed to be seen.
+func TestLabStationByTyping(t *testing.T) {
+	l, kept := labScene(t, lab.Options{Roster: labClass(3)}, "", `"B"`, `"W2"`, `"C"`, `"W10"`)
+	d := drive{1280, 720, l}
+	d.wait()
+	typeIn(d, "tf01")
+	for _, r := range "w" {
+		d.frame(input.Frame{Ticks: 2, Presses: []input.Press{{Rune: r}}})
+	}
+	if got := labFind(t, l, idNotebook); got.Value != "w" || l.Description().Focus != idNotebook {
+		t.Fatalf("typed w: the field %q has %q, the focus is at %d", got.Name, got.Value, l.Description().Focus)
+	}
+	if l.Description().Find(idQuestion) != nil || l.Description().Find(idQuestion+1) == nil || l.Description().Find(idQuestion+2) == nil {
+		t.Errorf("typed w: want the two stations of the west\n%s", treeWords(l.Description()))
+	}
+	d.key(input.Enter)
+	if said := labFind(t, l, idVerdict).Name; !strings.Contains(said, "W2, W10") {
+		t.Errorf("w may be two: said %q", said)
+	}
+	d.key(input.Escape)
+	if labFind(t, l, idNotebook).Value != "" || labFind(t, l, idTitle).Name != "Which station?" {
+		t.Errorf("Escape left %q", labFind(t, l, idNotebook).Value)
+	}
+	typeIn(d, "Q")
+	if said := labFind(t, l, idVerdict).Name; !strings.Contains(said, "no such station") || !strings.Contains(said, "A, W2, W10") {
+		t.Errorf("Q is none: said %q", said)
+	}
+	d.key(input.Backspace)
+	typeIn(d, "w1")
+	if n := labFind(t, l, idTitle); n.Name != "Station W10" {
+		t.Fatalf("got %q", n.Name)
+	}
+	typeIn(d, "120/13")
+	if got := kept["tf01"].Answers[2].Texts; len(got) != 1 {
+		t.Errorf("kept %v", got)
+	}
+	d.act(idOverview)
+	typeIn(d, "")
+	if n := labFind(t, l, idTitle); n.Name != "Station A" {
+		t.Errorf("Enter alone takes the station in focus: got %q", n.Name)
+	}
+}
+
 // TestLabByPointer does the same with nothing but a pointer, on a phone.
 func TestLabByPointer(t *testing.T) {
 	for _, roster := range [][]form.Student{nil, labClass(3)} {

@@ -43,7 +43,7 @@ func (m *labMaker) underField() float64 {
 
 // headed says that the column has a heading of its own.
 func (m *labMaker) headed() bool {
-	return m.s.key.step == askWhere || !m.scant() && !(m.lay.Phone && m.s.key.step == askWho)
+	return !m.scant() && !(m.lay.Phone && m.s.key.step == askWho)
 }
 
 // heading is the name of the lab, or who writes.
@@ -57,7 +57,9 @@ func (m *labMaker) heading() string {
 // label is what is written in the field.
 func (m *labMaker) label() string {
 	switch {
-	case m.s.key.step != askWho:
+	case m.s.key.step == askWhere:
+		return "Station"
+	case m.s.key.step == askReading:
 		return "Reading, as " + m.l.room.Item(0).Ask().Label
 	case len(m.l.room.Roster()) > 0:
 		return "Your id or name"
@@ -67,8 +69,11 @@ func (m *labMaker) label() string {
 
 // shortLabel is the label as it is drawn; without a heading it says who writes.
 func (m *labMaker) shortLabel() string {
-	if m.scant() && m.s.key.step == askReading {
+	switch {
+	case m.scant() && m.s.key.step == askReading:
 		return "Reading of " + m.l.student().ID
+	case m.scant() && m.s.key.step == askWhere:
+		return "Station, " + m.l.student().ID
 	}
 	return m.label()
 }
@@ -82,14 +87,10 @@ func (m *labMaker) column() {
 	if m.headed() {
 		y = m.under(widget{id: idSteps, role: describe.Label, bold: true, size: stepSize * t}, y, m.heading())
 	}
-	if m.s.key.step == askWhere {
-		m.leadBelow(y)
-		return
-	}
 	y = m.field(m.label(), y+2*u)
 	m.below(y)
 	name := "Keep reading"
-	if m.s.key.step == askWho {
+	if m.s.key.step != askReading {
 		name = "Go on"
 	}
 	m.add(columnZone, widget{id: idPrimary, role: describe.Button, name: name, text: name, keys: "Enter", look: filled, size: noteSize * t, bold: true,
@@ -140,6 +141,7 @@ func (m *labMaker) below(y float64) {
 			m.under(widget{id: last.id, role: last.role, size: m.besideSize(last)}, y, last.text)
 		}
 	case askWhere:
+		m.leadBelow(y)
 	}
 }
 
@@ -182,13 +184,13 @@ func (m *labMaker) heightOf(text string, size float64) float64 {
 // keys are the rows of the keypad while it is open, and where they stand: in
 // the column if they fit, close together if they must, else in the sheet.
 func (m *labMaker) keys() ([]block, zoneName) {
-	if !m.l.pad || m.s.key.step == askWhere {
+	if !m.l.pad {
 		return nil, zoneCount
 	}
 	room := m.lay.Buttons - 6*m.lay.Unit - m.underField()
 	in := m.lay.Inner.W
 	rows := m.keypad(in)
-	if m.s.key.step == askWho {
+	if m.s.key.step != askReading {
 		rows = m.inRows(m.idKeys(), in)
 	}
 	if m.rowsHeight(rows) <= room {
@@ -233,7 +235,7 @@ func (m *labMaker) closeKeys(rows []block, size float64) []widget {
 	u := m.lay.Unit
 	side := 44 * u
 	switch {
-	case m.s.key.step == askWho && m.l.pad:
+	case m.s.key.step != askReading && m.l.pad:
 		side = 30 * u
 	case m.tiny():
 		side = 40 * u

@@ -43,7 +43,7 @@ func (s *labScreen) build(l *Lab) {
 }
 
 func (l *Lab) caretOn() bool {
-	return l.focus == idNotebook && l.step() != askWhere && (l.set.Calm || l.blink < caretTicks)
+	return l.focus == idNotebook && (l.set.Calm || l.blink < caretTicks)
 }
 
 func (s *labScreen) picture(l *Lab, to *draw.List) {
@@ -137,7 +137,7 @@ func (m *labMaker) scant() bool {
 // room it stands in the column, which is empty before a reading is written; and
 // while keys are open they alone are there.
 func (m *labMaker) stripped() bool {
-	return !m.scant() || !m.l.pad && (m.lay.Phone || m.s.key.step == askReading && !m.tiny())
+	return !m.scant() || !m.l.pad && (m.lay.Phone || m.s.key.step != askWho && !m.tiny())
 }
 
 // tiny says that there is hardly any room: a small window in large type.
@@ -149,7 +149,7 @@ func (m *labMaker) tiny() bool {
 func (m *labMaker) line() string {
 	switch m.s.key.step {
 	case askWhere:
-		return "Choose the station you stand at."
+		return "Choose the station you stand at, or write its name."
 	case askReading:
 		if m.scant() {
 			return "Write what you read; Enter keeps it."

@@ -83,6 +83,7 @@ func (m *labMaker) words() []passage {
 		return out
 	case askWhere:
 		return []passage{head("Which station?", 30), said}
+	case askReading:
 	}
 	i, _ := m.l.room.Station()
 	it := m.l.room.Item(i)
@@ -213,7 +214,8 @@ func (m *labMaker) students() []widget {
 // stations are those to choose from, with what has been read there.
 func (m *labMaker) stations() []widget {
 	var out []widget
-	for i, name := range m.l.room.Names() {
+	for _, i := range m.l.foundStations() {
+		name := m.l.room.Names()[i]
 		w := widget{id: idQuestion + describe.ID(i), name: "Station " + name, text: name}
 		if words := m.l.room.Item(i).Station().Words; words != "" {
 			w.name += ", " + words

@@ -48,6 +48,7 @@ type labLine struct {
 	Understood string        `json:"understood,omitempty"`
 	Number     int           `json:"number,omitempty"`
 	Left       *int          `json:"left,omitempty"`
+	Away       float64       `json:"away,omitempty"` // from the nearest other reading there, degrees
 	Mean       string        `json:"mean,omitempty"`
 	Scatter    *float64      `json:"scatter,omitempty"` // degrees
 	Counts     string        `json:"counts,omitempty"`
@@ -108,10 +109,20 @@ func (p *labTaking) welcome() {
 	p.say("Write who, where and what was read, such as %s, or help for the other lines.", p.example())
 }
 
-// example is a whole line.
+// example is a whole line: of the student who reads, or one of the roster.
 func (p *labTaking) example() string {
 	i, _ := p.room.Station()
-	return fmt.Sprintf("a17 %s %s", p.room.Names()[i], exampleOf(p.room.Item(i).Ask()))
+	return fmt.Sprintf("%s %s %s", p.anID(), p.room.Names()[i], exampleOf(p.room.Item(i).Ask()))
+}
+
+func (p *labTaking) anID() string {
+	if s, ok := p.room.Student(); ok {
+		return s.ID
+	}
+	if roster := p.room.Roster(); len(roster) > 0 {
+		return roster[0].ID
+	}
+	return "a17"
 }
 
 func times(n int) string {
@@ -156,13 +167,13 @@ func (p *labTaking) alone(word string) bool {
 		p.list()
 	case "next":
 		p.broke(p.room.Dismiss())
-		p.say("Next, please: write who reads, such as student a17.")
+		p.say("Next, please: write who reads, such as student %s.", p.anID())
 	case "help":
 		p.say("%s", labHelp)
 	case "quit":
 		p.ended = true
 	case "student", "station":
-		p.refuse("write a name behind %s, such as %[1]s %s", word, map[string]string{"student": "a17", "station": p.room.Names()[0]}[word])
+		p.refuse("write a name behind %s, such as %[1]s %s.", word, map[string]string{"student": p.anID(), "station": p.room.Names()[0]}[word])
 	default:
 		return false
 	}
@@ -212,18 +223,25 @@ func (p *labTaking) greeting() string {
 	return said + " Write station and its name."
 }
 
-func (p *labTaking) station(name string) bool {
+func (p *labTaking) station(name string) { p.goTo(name, false) }
+
+// goTo goes to a station and says what is asked there; that the reading is
+// missing, where one might have been meant.
+func (p *labTaking) goTo(name string, missing bool) {
 	if i, ok := p.room.Station(); ok && p.fixed && !strings.EqualFold(name, p.room.Names()[i]) {
 		p.refuse("this machine stands at station %s; read other stations at theirs.", p.room.Names()[i])
-		return false
+		return
 	}
 	if err := p.room.GoTo(name); err != nil {
 		p.refuse("%v.", err)
-		return false
+		return
 	}
 	i, _ := p.room.Station()
-	p.say("%s", p.room.Item(i).Prompt())
-	return true
+	said := p.room.Item(i).Prompt()
+	if missing {
+		said += fmt.Sprintf(" The reading is missing: write it, such as %s, or all in one line, such as %s.", exampleOf(p.room.Item(i).Ask()), p.example())
+	}
+	p.say("%s", said)
 }
 
 // reading takes a reading with whatever stands before it: who, who and where,
@@ -253,12 +271,14 @@ func (p *labTaking) reading(text string) {
 		p.student(text)
 	case len(words) == 2 && p.names(words[1]) && !(whole && known) && p.someone(words[0]):
 		if p.student(words[0]) {
-			p.station(words[1])
+			p.goTo(words[1], true)
 		}
+	case len(words) == 1 && known && !whole && p.names(text):
+		p.goTo(text, true)
 	case !placed && len(words) == 2 && !whole && p.reads(words[1]):
 		p.refuse("write where too, such as %s.", p.example())
 	case whole && !known:
-		p.refuse("write who reads first, such as student a17.")
+		p.refuse("write who reads first, such as student %s.", p.anID())
 	case whole:
 		p.refuse("write where first, such as station %s.", p.room.Names()[0])
 	case known && placed:
@@ -348,7 +368,8 @@ func finished(s string) string { return capitalised(strings.TrimSuffix(s, ".")) 
 func (p *labTaking) kept(r lab.Reading) labLine {
 	told := p.room.Told(r)
 	told[0] = fmt.Sprintf("Kept. %s, station %s, %s", lab.Who(r.Student), p.room.Names()[r.Station], told[0])
-	l := labLine{OK: true, Said: strings.Join(told, "\n"), Reading: r.Text, Understood: r.Understood, Number: r.Number, Left: &r.Left, Counts: r.Counts}
+	l := labLine{OK: true, Said: strings.Join(told, "\n"), Reading: r.Text, Understood: r.Understood, Number: r.Number, Left: &r.Left, Counts: r.Counts,
+		Away: rounded(r.Away.Degrees(), 3)}
 	if rep := r.Repeats; rep != nil {
 		off := rounded(rep.Off.Degrees(), 3)
 		l.Mean, l.Scatter = orient.Format(rep.Mean.Rounded(orient.Degree/10), p.room.Lab().Notation), &off
@@ -363,7 +384,7 @@ func (p *labTaking) undo() {
 	i, text, err := p.room.Undo()
 	switch {
 	case errors.Is(err, lab.ErrNobody):
-		p.refuse("write whose reading is to be taken back first, such as student a17.")
+		p.refuse("write whose reading is to be taken back first, such as student %s.", p.anID())
 	case errors.Is(err, lab.ErrNothing):
 		p.refuse("there is nothing to take back.")
 	case p.broke(err):

@@ -247,6 +247,45 @@ func TestScatter(t *testing.T) {
 	}
 }
 
+// TestFarFromTheOthers tells the student, whatever the truth, that a reading lies
+// far from the others at the station, and how to take it back. Turned end for end
+// a plane of dip 30 is 60° away.
+func TestFarFromTheOthers(t *testing.T) {
+	for _, c := range []struct {
+		readings []string
+		want     string
+	}{
+		{[]string{"215/30"}, ""},
+		{[]string{"215/30", "217/31"}, ""},
+		{[]string{"035/30", "215/30"}, "It differs from your other reading here by 60°: if this one slipped, undo takes it back."},
+		{[]string{"215/30", "035/30"}, "It differs from your other reading here by 60°: if this one slipped, undo takes it back."},
+		{[]string{"035/30", "036/30", "035/52"}, "It differs from your others here by 22°: if this one slipped, undo takes it back."},
+		{[]string{"035/30", "215/30", "214/30"}, ""}, // beside one of them: the words on all do
+		{[]string{"000/30", "000/40"}, ""},
+		{[]string{"000/30", "000/41"}, "It differs from your other reading here by 11°: if this one slipped, undo takes it back."},
+	} {
+		for _, withhold := range []bool{false, true} {
+			for _, truth := range []string{"035/30", "137.25/41.75"} {
+				r, _ := room(t, read(t, "PLANE", truth), lab.Options{Withhold: withhold})
+				must(t, r.Call("a1"), r.GoTo("A"))
+				var last lab.Reading
+				for _, text := range c.readings {
+					var err error
+					last, err = r.Note(text)
+					must(t, err)
+				}
+				told := strings.Join(r.Told(last), "\n")
+				if c.want == "" && strings.Contains(told, "undo") || !strings.Contains(told, c.want) {
+					t.Errorf("%v of %s: told %q, want %q in it", c.readings, truth, told, c.want)
+				}
+				if strings.Contains(told, "137") || strings.Contains(told, "41.75") {
+					t.Errorf("%v: %q gives the true value away", c.readings, told)
+				}
+			}
+		}
+	}
+}
+
 // TestNothingGivesTheTruthAway looks for the true values in everything a
 // student can read.
 func TestNothingGivesTheTruthAway(t *testing.T) {

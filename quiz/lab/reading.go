@@ -17,8 +17,9 @@ type Reading struct {
 	Station    int    // from 0
 	Text       string // as it was written
 	Understood string
-	Number     int // of this reading at the station, from 1
-	Left       int // how many more may follow
+	Number     int          // of this reading at the station, from 1
+	Left       int          // how many more may follow
+	Away       orient.Angle // from the nearest other reading there that can be read; 0 without one
 	Repeats    *Repeats
 	Counts     string     // the plane that is marked: the last, or the mean
 	Mark       *item.Mark // of that plane; nil where verdicts are withheld
@@ -67,9 +68,11 @@ func (r *Room) reading(text string) Reading {
 	out := Reading{Student: r.student, Station: r.at, Text: text, Number: len(texts), Left: r.Left(r.at)}
 	var m item.Mark
 	out.Counts, m = r.items[r.at].MarkAll(texts)
-	if rep, ok := RepeatsOf(planes(texts, r.lab.Notation)); ok {
+	all := planes(texts, r.lab.Notation)
+	if rep, ok := RepeatsOf(all); ok {
 		out.Repeats = &rep
 	}
+	out.Away = away(all)
 	if !r.options.Withhold {
 		out.Mark = &m
 	}

@@ -35,6 +35,20 @@ func RepeatsOf(planes []orient.Plane) (Repeats, bool) {
 	return r, true
 }
 
+// away is how far the last plane lies from the nearest of the others, between
+// their poles; 0 without others.
+func away(planes []orient.Plane) orient.Angle {
+	if len(planes) < 2 {
+		return 0
+	}
+	last := len(planes) - 1
+	nearest := orient.Right
+	for _, p := range planes[:last] {
+		nearest = min(nearest, p.AngleTo(planes[last]))
+	}
+	return nearest
+}
+
 // Words says what they come to, in the notation of the course.
 func (r Repeats) Words(n orient.Notation) string {
 	s := fmt.Sprintf("%d readings: mean %s, scatter %.1f°, the farthest %.1f° from the mean.",

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"cuesta/quiz/form"
+	"cuesta/quiz/item"
 )
 
 // Cautions are the usual ones where people handle slabs in a room (common
@@ -28,11 +29,18 @@ func Who(s form.Student) string {
 }
 
 // Told is what is said of a reading that was taken, a paragraph each: how it was
-// understood; where there are several, what they come to and which plane
-// counts; and the verdict, where it is given.
+// understood; where there are several, whether it lies far from the others, what
+// they come to and which plane counts; and the verdict, where it is given.
 func (r *Room) Told(d Reading) []string {
 	understood := strings.ToLower(d.Understood[:1]) + d.Understood[1:]
 	out := []string{fmt.Sprintf("reading %d of %d: %q, understood as %s.", d.Number, d.Number+d.Left, d.Text, understood)}
+	if d.Away > item.Apart {
+		others := "others here"
+		if d.Number == 2 {
+			others = "other reading here"
+		}
+		out = append(out, fmt.Sprintf("It differs from your %s by %.0f°: if this one slipped, undo takes it back.", others, d.Away.Degrees()))
+	}
 	if d.Repeats != nil {
 		counts := " The last reading counts."
 		if r.lab.Parts[d.Station].Spec.Station.Mean {
