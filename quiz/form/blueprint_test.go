@@ -68,7 +68,7 @@ reading = 99
 		`line 16, column 1: kind: read "mesure-slab"; perhaps "measure-slab" was meant`,
 		`line 17, column 1: count: read 0; write a whole number from 1 to 200`,
 		`line 18, column 1: dips: read 60 to 10`, `line 19, column 1: mix: it deals no plane`,
-		`line 20, column 3: kind: there is none; write one of `, `line 21, column 1: points: read NaN`,
+		`line 20, column 3: kind: there is none; write one of `, `line 21, column 1: points: read nan`,
 		`line 22, column 1: attempts: read 1.5`, `line 24, column 1: reading: read 99`,
 	}
 	got := said(t, err)
@@ -99,7 +99,7 @@ func TestBlueprintsThatAreRefused(t *testing.T) {
 		{"deep and closed", "title = " + strings.Repeat("[", 30000) + strings.Repeat("]", 30000), ""},
 		{"long title", `title = "` + strings.Repeat("x", 201) + `"` + oneItem, "at most 200 characters"},
 		{"line in the title", `title = "a\nb"` + oneItem, "one line"},
-		{"infinite", "title = \"a\"\npass = inf" + oneItem, "pass: read +Inf"},
+		{"infinite", "title = \"a\"\npass = inf" + oneItem, "pass: read inf"},
 		{"date alone", "title = \"a\"\n[place]\ndate = 2026-09-14" + oneItem, "there is a date but no site"},
 		{"site alone", "title = \"a\"\n[place]\nsite = \"60,9\"" + oneItem, "there is a site but no date"},
 		{"day in no calendar", "title = \"a\"\n[place]\nsite = \"60,9\"\ndate = \"2026-02-30\"" + oneItem, "line 4, column 1: date:"},

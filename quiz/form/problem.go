@@ -9,9 +9,9 @@ import (
 
 // What can be wrong with a file; every *Wrong wraps one of them.
 var (
-	ErrBlueprint = errors.New("not a blueprint")
-	ErrStations  = errors.New("not a file of stations")
-	ErrRoster    = errors.New("not a roster")
+	ErrBlueprint = errors.New("this blueprint cannot be used yet")
+	ErrStations  = errors.New("this file of stations cannot be used yet")
+	ErrRoster    = errors.New("this roster cannot be used yet")
 	ErrFile      = errors.New("not a file as cuesta writes them")
 	ErrVersion   = errors.New("a file of another version")
 )

@@ -42,7 +42,7 @@ func Decode(text []byte, into any, k Kind) (*Checker, error) {
 	err = toml.NewDecoder(bytes.NewReader(text)).DisallowUnknownFields().Decode(into)
 	var unknown *toml.StrictMissingError
 	if err != nil && !errors.As(err, &unknown) {
-		return nil, c.undecoded(err)
+		return nil, c.undecoded(text, err)
 	}
 	c.at = positions(text)
 	if unknown != nil {
@@ -82,17 +82,17 @@ func firstInvalid(text []byte) int {
 	return -1
 }
 
-func (c *Checker) undecoded(err error) error {
+// undecoded is where the text is no TOML, and what would do.
+func (c *Checker) undecoded(text []byte, err error) error {
 	var de *toml.DecodeError
 	if !errors.As(err, &de) {
-		return c.kind.wrong(Problem{Said: err.Error()})
+		return c.kind.wrong(Problem{Said: "its tables do not fit together; compare it with the example"})
 	}
 	line, column := de.Position()
-	said := strings.TrimPrefix(de.Error(), "toml: ")
-	if strings.Contains(said, "cannot") && len(de.Key()) > 0 {
-		said = c.tablesWant(de.Key())
+	if strings.Contains(de.Error(), "cannot") && len(de.Key()) > 0 {
+		return c.kind.wrong(Problem{line, column, c.tablesWant(de.Key())})
 	}
-	return c.kind.wrong(Problem{line, column, said})
+	return c.kind.wrong(spotAt(text, line, column, de.Error()).told())
 }
 
 // tablesWant says how a table is written, where something else stands.

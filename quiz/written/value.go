@@ -142,7 +142,9 @@ func Shown(v any) string {
 	switch x := v.(type) {
 	case string:
 		return Quoted(x)
-	case float64, int64, bool:
+	case float64:
+		return strings.ToLower(strings.TrimPrefix(fmt.Sprint(x), "+"))
+	case int64, bool:
 		return fmt.Sprint(x)
 	case map[string]any:
 		return "a table"

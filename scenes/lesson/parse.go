@@ -15,7 +15,7 @@ import (
 )
 
 // ErrLesson is what every *written.Wrong of Parse wraps.
-var ErrLesson = errors.New("not a lesson")
+var ErrLesson = errors.New("this lesson cannot be used yet")
 
 // Bounds of a lesson.
 const (
