@@ -24,8 +24,8 @@ type crier struct {
 
 // newCrier is what the command line asks for.
 func newCrier(o options, out io.Writer) *crier {
-	c := &crier{speak: o.speak}
-	if o.announce {
+	c := &crier{speak: o.Speak}
+	if o.Announce {
 		c.out = out
 		signal.Ignore(syscall.SIGPIPE) // a reader who goes away must not end the bench
 	}

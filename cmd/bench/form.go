@@ -21,7 +21,7 @@ import (
 // files are the doors to what lies in the current folder.
 func (p place) files() []scenes.Door {
 	var out []scenes.Door
-	for _, path := range formsIn(cmp.Or(p.folder, ".")) {
+	for _, path := range formsIn(cmp.Or(p.Folder, ".")) {
 		out = append(out, fileDoor(path, func() (scenes.Scene, error) { return p.form(path) }))
 	}
 	if len(out) == 0 {

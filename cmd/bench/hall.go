@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"strings"
 
+	"cuesta/cmd/bench/asked"
 	"cuesta/scenes"
 	"cuesta/scenes/keep"
 	"cuesta/scenes/lesson"
@@ -15,7 +16,7 @@ import (
 // hall is the hall with the scene in it that was asked for.
 func hall(o options) (*scenes.Hall, error) {
 	p := place{options: o}
-	if !o.guest {
+	if !o.Guest {
 		p.store = store()
 	}
 	first, err := p.first()
@@ -34,22 +35,22 @@ type place struct {
 
 // first is the scene that was asked for, or nil for the hall alone.
 func (p place) first() (scenes.Scene, error) {
-	switch p.scene {
-	case benchScene:
+	switch p.Scene {
+	case asked.Bench:
 		return p.bench()
-	case lectureScene:
-		return p.lecture(p.file)
-	case labScene:
-		return p.lab(p.file)
-	case formScene:
-		return p.form(p.file)
-	case hallScene:
+	case asked.Lecture:
+		return p.lecture(p.File)
+	case asked.Lab:
+		return p.lab(p.File)
+	case asked.Form:
+		return p.form(p.File)
+	case asked.Hall:
 	}
 	return nil, nil
 }
 
 func (p place) bench() (scenes.Scene, error) {
-	return scenes.NewBench(scenes.BenchOptions{Plane: p.plane, Seed: p.seed, Store: p.store})
+	return scenes.NewBench(scenes.BenchOptions{Plane: p.plane, Seed: p.Seed, Store: p.store})
 }
 
 // doors are what can be gone to.

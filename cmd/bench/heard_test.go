@@ -10,6 +10,7 @@ import (
 	"strings"
 	"testing"
 
+	"cuesta/cmd/bench/asked"
 	"cuesta/orient"
 	"cuesta/scenes"
 	"cuesta/scenes/input"
@@ -33,7 +34,7 @@ func frame(ticks int, presses ...input.Press) input.Frame {
 }
 
 func TestAnnounceWritesALineForEachChange(t *testing.T) {
-	h, out := heardBench(t, options{announce: true}, scenes.Settings{})
+	h, out := heardBench(t, options{Options: asked.Options{Announce: true}}, scenes.Settings{})
 	h.Update(frame(1))
 	if got := out.String(); !strings.HasPrefix(got, "Bedding, station 1.\n") || !strings.Contains(got, "\nNeedle rubbing on the glass.\n") {
 		t.Errorf("at first: %q", got)
@@ -78,7 +79,7 @@ func TestAnnouncementsNobodyReads(t *testing.T) {
 // Without a speech program, speech is told once not to be there.
 func TestSpeechWithoutAProgram(t *testing.T) {
 	t.Setenv("PATH", t.TempDir())
-	h, out := heardBench(t, options{announce: true}, scenes.Settings{Speech: true})
+	h, out := heardBench(t, options{Options: asked.Options{Announce: true}}, scenes.Settings{Speech: true})
 	h.Update(frame(1))
 	h.Update(frame(1))
 	if n := strings.Count(out.String(), "there is no speech program"); n != 1 {
@@ -96,7 +97,7 @@ func TestSpeechThroughAProgram(t *testing.T) {
 		t.Fatal(err)
 	}
 	t.Setenv("PATH", dir)
-	h, _ := heardBench(t, options{speak: true}, scenes.Settings{})
+	h, _ := heardBench(t, options{Options: asked.Options{Speak: true}}, scenes.Settings{})
 	h.Update(frame(1))
 	h.crier.voice.Finish()
 	said, err := os.ReadFile(notes)
@@ -111,7 +112,7 @@ func TestWhatIsHeardOfTheBench(t *testing.T) {
 	if s := h.Sound(); s.Volume != 0 {
 		t.Errorf("volume %g before sound was asked for", s.Volume)
 	}
-	h, out := heardBench(t, options{announce: true}, scenes.Settings{Sound: scenes.SoundMiddle})
+	h, out := heardBench(t, options{Options: asked.Options{Announce: true}}, scenes.Settings{Sound: scenes.SoundMiddle})
 	h.Update(frame(1, input.Press{Key: input.Space}, input.Press{Rune: 'f'}))
 	if s := h.Sound(); s.Volume != .5 || s.Level != sound.RoundLevel || s.Needle != sound.Rubbing || s.Taps != 1 || s.Turns != 1 {
 		t.Errorf("%+v, want half volume, the round level, a needle that rubs, a tap and a turn", s)

@@ -24,21 +24,21 @@ func (p place) lab(path string) (scenes.Scene, error) {
 		return nil, err
 	}
 	var roster []form.Student
-	if p.room.roster != "" {
-		if roster, err = decoded(p.room.roster, form.ReadRoster); err != nil {
+	if p.Room.Roster != "" {
+		if roster, err = decoded(p.Room.Roster, form.ReadRoster); err != nil {
 			return nil, err
 		}
 	}
-	out := cmp.Or(p.room.out, filepath.Join(p.folder, "readings"))
+	out := cmp.Or(p.Room.Out, filepath.Join(p.Folder, "readings"))
 	if err := os.MkdirAll(out, 0o755); err != nil {
 		return nil, err
 	}
-	r, err := lab.NewRoom(b, lab.Options{Roster: roster, Folder: out, Withhold: p.room.withhold, Now: now,
+	r, err := lab.NewRoom(b, lab.Options{Roster: roster, Folder: out, Withhold: p.Room.Withhold, Now: now,
 		Keep: func(s form.Submission) error { return handOn(out, s) }})
 	if err != nil {
 		return nil, err
 	}
-	l, err := scenes.NewLab(scenes.LabOptions{Room: r, Station: p.room.station, Settings: p.settings(), Keep: p.keep})
+	l, err := scenes.NewLab(scenes.LabOptions{Room: r, Station: p.Room.Station, Settings: p.settings(), Keep: p.keep})
 	if err != nil {
 		return nil, fmt.Errorf("--station: %w", err)
 	}

@@ -30,7 +30,7 @@ func measure(o options, out io.Writer) error {
 	if err != nil {
 		return err
 	}
-	c, err := window.Measure(s, window.Options{W: o.w, H: o.h}, o.frames)
+	c, err := window.Measure(s, window.Options{W: o.W, H: o.H}, o.Frames)
 	if err != nil {
 		return err
 	}
@@ -42,7 +42,7 @@ func measure(o options, out io.Writer) error {
 }
 
 func measured(o options) (window.Scene, error) {
-	if o.empty {
+	if o.Empty {
 		return blank{}, nil
 	}
 	p := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"cuesta/cmd/bench/asked"
 	"cuesta/orient"
 )
 
@@ -17,16 +18,16 @@ func TestRead(t *testing.T) {
 		args string
 		want options
 	}{
-		{"nothing", "--seed 1", options{seed: 1, w: 1280, h: 720}},
-		{"a plane", "--seed 1 --plane 035/30", options{seed: 1, w: 1280, h: 720, plane: &plane}},
-		{"with letters", "--seed=1 --plane=N35E,30SE", options{seed: 1, w: 1280, h: 720, plane: &plane}},
-		{"a size", "--seed 1 --size 800x600 --full-screen --guest", options{seed: 1, w: 800, h: 600, full: true, guest: true}},
-		{"the hall", "--seed 1 hall", options{seed: 1, w: 1280, h: 720, scene: hallScene}},
-		{"a form by its file", "--seed 1 a17.form.json", options{seed: 1, w: 1280, h: 720, scene: formScene, file: "a17.form.json"}},
-		{"a form by its scene", "--seed 1 form a17.json", options{seed: 1, w: 1280, h: 720, scene: formScene, file: "a17.json"}},
-		{"a lecture", "--seed 1 lecture two-readings", options{seed: 1, w: 1280, h: 720, scene: lectureScene, file: "two-readings"}},
-		{"a lab", "--seed 1 --station 3 --out r lab s.toml", options{seed: 1, w: 1280, h: 720, scene: labScene, file: "s.toml", room: room{station: "3", out: "r"}}},
-		{"measuring", "--seed 1 --frames 400 --empty", options{seed: 1, w: 1280, h: 720, frames: 400, empty: true}},
+		{"nothing", "--seed 1", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720}}},
+		{"a plane", "--seed 1 --plane 035/30", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720}, plane: &plane}},
+		{"with letters", "--seed=1 --plane=N35E,30SE", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720}, plane: &plane}},
+		{"a size", "--seed 1 --size 800x600 --full-screen --guest", options{Options: asked.Options{Seed: 1, Seeded: true, W: 800, H: 600, Full: true, Guest: true}}},
+		{"the hall", "--seed 1 hall", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Hall}}},
+		{"a form by its file", "--seed 1 a17.form.json", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Form, File: "a17.form.json"}}},
+		{"a form by its scene", "--seed 1 form a17.json", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Form, File: "a17.json"}}},
+		{"a lecture", "--seed 1 lecture two-readings", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Lecture, File: "two-readings"}}},
+		{"a lab", "--seed 1 --station 3 --out r lab s.toml", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Lab, File: "s.toml", Room: asked.Room{Station: "3", Out: "r"}}}},
+		{"measuring", "--seed 1 --frames 400 --empty", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Frames: 400, Empty: true}}},
 	}
 	for _, tt := range tests {
 		got, err := read(strings.Fields(tt.args))
@@ -72,7 +73,7 @@ func TestWrongWordsAreToldInOneLine(t *testing.T) {
 
 func TestHelp(t *testing.T) {
 	var out, problems bytes.Buffer
-	if code := run([]string{"--help"}, &out, &problems); code != done || out.String() != usage || problems.Len() > 0 {
+	if code := run([]string{"--help"}, &out, &problems); code != done || out.String() != asked.Usage || problems.Len() > 0 {
 		t.Errorf("exit %d, said %q and %q, want 0 and the usage", code, out.String(), problems.String())
 	}
 	if _, err := read([]string{"-h"}); !errors.Is(err, flag.ErrHelp) {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"cuesta/cmd/bench/asked"
 	"cuesta/scenes"
 	"cuesta/scenes/input"
 	"cuesta/scenes/lesson"
@@ -52,25 +53,25 @@ func plain(err error) string {
 // readPage reads what the page made of its address: words like --seed=7, in
 // place of a command line, so that nothing in an address is taken for a file.
 func readPage(args []string) (o options, words bool, err error) {
-	o = options{seed: chance(), w: 1280, h: 720}
+	o = options{Options: asked.Options{Seed: chance(), W: 1280, H: 720}}
 	for _, a := range args {
 		name, value, _ := strings.Cut(strings.TrimPrefix(a, "--"), "=")
 		switch name {
 		case "words":
 			words = true
 		case "hall":
-			o.scene = hallScene
+			o.Scene = asked.Hall
 		case "form":
-			o.scene = formScene
+			o.Scene = asked.Form
 		case "lecture":
-			o.scene, o.file = lectureScene, value
+			o.Scene, o.File = asked.Lecture, value
 			if _, ok := lesson.Named(value); !ok {
 				err = fmt.Errorf("there is no lecture %q; they stand in the menu, #hall", value)
 			}
 		case "plane":
 			err = o.readPlane(value)
 		case "seed":
-			err = o.readSeed(value)
+			err = o.ReadSeed(value)
 		}
 		if err != nil {
 			return o, words, err
@@ -87,11 +88,11 @@ func openPage(o options) error {
 	}
 	p.firstWishes()
 	ask := scenes.NoWant
-	if o.scene == formScene && !p.leftOpen() {
-		p.scene, ask = hallScene, scenes.WantForm
+	if o.Scene == asked.Form && !p.leftOpen() {
+		p.Scene, ask = asked.Hall, scenes.WantForm
 	}
 	first, err := p.first()
-	if err != nil && o.scene == formScene { // the other doors are open all the same
+	if err != nil && o.Scene == asked.Form { // the other doors are open all the same
 		tell("notice", plain(err))
 		first, err = nil, nil
 	}

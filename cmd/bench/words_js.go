@@ -19,7 +19,7 @@ import (
 // openWords runs the bench in words on the page, without drawing, for as long
 // as the page stays.
 func openWords(o options) error {
-	s, err := session.New(session.Options{Tool: sim.Complete, Plane: o.plane, Seed: o.seed, Notation: orient.AzimuthDip})
+	s, err := session.New(session.Options{Tool: sim.Complete, Plane: o.plane, Seed: o.Seed, Notation: orient.AzimuthDip})
 	if err != nil {
 		return err
 	}
