@@ -77,3 +77,28 @@ func (f *folder) keep() error {
 	f.drop()
 	return err
 }
+
+// stale are the pages right in a folder below that are there already and that the
+// new ones do not replace, by name: ours as they were written, and others.
+func (f *folder) stale(below string, ours func([]byte) bool) (own, others []string, err error) {
+	there, err := os.ReadDir(filepath.Join(f.path, below))
+	if !f.over || os.IsNotExist(err) {
+		return nil, nil, nil
+	}
+	for _, d := range there {
+		name := filepath.Join(below, d.Name())
+		if _, err := os.Lstat(filepath.Join(f.temp, name)); err == nil || !d.Type().IsRegular() || filepath.Ext(name) != ".html" {
+			continue
+		}
+		text, err := os.ReadFile(filepath.Join(f.path, name))
+		switch {
+		case err != nil:
+			return nil, nil, err
+		case ours(text):
+			own = append(own, name)
+		default:
+			others = append(others, name)
+		}
+	}
+	return own, others, err
+}

@@ -40,7 +40,8 @@ func gradeCommand(e env) *cobra.Command {
 			"folder that holds such files. Recordings of the bench are run again; what does\n" +
 			"not fit is reported and takes no points off.\n\n" +
 			"--report writes a folder: the grades, a page of feedback for each student, and\n" +
-			"a report on the class as a page and as PDF.\n\n" +
+			"a report on the class as a page and as PDF. With --force pages of students who are\n" +
+			"not in this marking go, unless somebody changed them; no other file is removed.\n\n" +
 			"--blueprint marks once more by another blueprint: its tolerances, points, costs\n" +
 			"of hints and pass mark. What was asked stays as it was dealt.\n\n" +
 			"--stations marks what cuesta lab left: no submission says how the slabs lie. What\n" +
@@ -281,7 +282,43 @@ func (g *grader) writeReport(rep grade.Report, dir *folder, grades func(io.Write
 			return err
 		}
 	}
-	return dir.keep()
+	return g.keep(dir)
+}
+
+// keep puts the report in its place. Pages of feedback of an earlier marking that
+// nobody has changed go, for their students are not in this one; what else lies
+// there stays, and is named.
+func (g *grader) keep(dir *folder) error {
+	old, others, err := dir.stale(feedbackFolder, gradebook.IsFeedback)
+	if err != nil {
+		return err
+	}
+	if err := dir.keep(); err != nil {
+		return err
+	}
+	for _, name := range old {
+		if err := os.Remove(filepath.Join(g.report, name)); err != nil {
+			return err
+		}
+	}
+	g.tellStale("removed %s of students who are not in this marking: %s\n", "page of feedback", old)
+	g.tellStale("left %s in "+filepath.Join(g.report, feedbackFolder)+" that this marking did not write: %s\n", "page", others)
+	return nil
+}
+
+func (g *grader) tellStale(format, what string, names []string) {
+	if len(names) == 0 {
+		return
+	}
+	var base []string
+	for i, n := range names {
+		if i == mostTold {
+			base = append(base, fmt.Sprintf("and %d more", len(names)-mostTold))
+			break
+		}
+		base = append(base, filepath.Base(n))
+	}
+	fmt.Fprintf(g.err, format, counted(len(names), what), strings.Join(base, ", "))
 }
 
 // mostTold is how many refused files are named one by one.

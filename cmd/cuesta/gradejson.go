@@ -15,6 +15,7 @@ type studentLine struct {
 	Of       float64    `json:"of"`
 	Passed   bool       `json:"passed"`
 	Finished string     `json:"finished,omitempty"`
+	Answered int        `json:"answered"`
 	Items    []itemLine `json:"items"`
 	Remarks  []string   `json:"remarks"`
 }
@@ -53,17 +54,17 @@ type refusedLine struct {
 func (g *grader) writeJSON(rep grade.Report) error {
 	out := json.NewEncoder(g.env.out)
 	for _, r := range rep.Results {
-		if err := out.Encode(studentLineOf(r)); err != nil {
+		if err := out.Encode(studentLineOf(r, rep.Done(r))); err != nil {
 			return err
 		}
 	}
 	return out.Encode(classLineOf(rep))
 }
 
-func studentLineOf(r grade.Result) studentLine {
+func studentLineOf(r grade.Result, done string) studentLine {
 	l := studentLine{
 		ID: r.ID, Name: r.Name, Form: r.Code, Points: rounded(r.Points, 6), Of: rounded(r.Of, 6), Passed: r.Passed,
-		Finished: r.Finished, Items: []itemLine{}, Remarks: []string{},
+		Finished: done, Answered: r.Answered(), Items: []itemLine{}, Remarks: []string{},
 	}
 	for _, it := range r.Items {
 		one := itemLine{rounded(it.Points, 6), it.Answered, it.Right, []string{}}

@@ -129,6 +129,16 @@ type Report struct {
 	Analysis  Analysis
 }
 
+// Done is when a student finished, or "". Nobody hands a lab in: it is finished
+// with its last station.
+func (r Report) Done(s Result) string {
+	lab := len(r.Blueprint.Parts) > 0 && r.Blueprint.Parts[0].Kind == form.LabStation
+	if lab && s.Answered() < len(s.Items) {
+		return ""
+	}
+	return s.Finished
+}
+
 // Report closes the class.
 func (c *Class) Report() Report {
 	rep := Report{Doubles: c.doubles, Refused: c.refused}

@@ -17,6 +17,17 @@ type Result struct {
 	Remarks         []Remark
 }
 
+// Answered is the number of items with an answer.
+func (r Result) Answered() int {
+	n := 0
+	for _, it := range r.Items {
+		if it.Answered {
+			n++
+		}
+	}
+	return n
+}
+
 // ItemResult is one item of a result.
 type ItemResult struct {
 	Part     int

@@ -12,7 +12,9 @@ import (
 )
 
 // WriteGrades writes the grades of a class as CSV after RFC 4180: lines ended
-// by CR LF, one header, values quoted where they must be. Students on the
+// by CR LF, one header, values quoted where they must be; UTF-8 without a mark at
+// its head, which only some spreadsheets want and other programs take for a part
+// of the first name. Students on the
 // roster without a submission have a line without points. Texts that a
 // spreadsheet would take for a formula are made harmless. The error is that of
 // the writer.
@@ -20,7 +22,7 @@ func WriteGrades(to io.Writer, r grade.Report) error {
 	w := csv.NewWriter(to)
 	w.UseCRLF = true
 	n := widest(r.Results)
-	head := []string{"id", "name", "class", "form", "points", "of", "percent", "passed", "finished"}
+	head := []string{"id", "name", "class", "form", "points", "of", "percent", "passed", "finished", "answered"}
 	for i := range n {
 		head = append(head, fmt.Sprintf("item_%d", i+1))
 	}
@@ -29,7 +31,7 @@ func WriteGrades(to io.Writer, r grade.Report) error {
 	}
 	left := leftOut(r.Doubles)
 	for _, s := range r.Results {
-		if err := w.Write(gradeRow(s, n, left[s.ID])); err != nil {
+		if err := w.Write(gradeRow(s, r.Done(s), n, left[s.ID])); err != nil {
 			return err
 		}
 	}
@@ -62,10 +64,11 @@ func leftOut(ds []grade.Double) map[string]string {
 	return left
 }
 
-func gradeRow(r grade.Result, n int, left string) []string {
+func gradeRow(r grade.Result, done string, n int, left string) []string {
 	row := []string{
 		form.Harmless(r.ID), form.Harmless(r.Name), form.Harmless(r.Class), form.Harmless(r.Code),
-		decimal(r.Points), decimal(r.Of), percent(r.Points, r.Of), yes(r.Passed), form.Harmless(r.Finished),
+		decimal(r.Points), decimal(r.Of), percent(r.Points, r.Of), yes(r.Passed), form.Harmless(done),
+		fmt.Sprintf("%d of %d", r.Answered(), len(r.Items)),
 	}
 	for i := range n {
 		cell := ""
@@ -85,9 +88,9 @@ func gradeRow(r grade.Result, n int, left string) []string {
 }
 
 func missingRow(s form.Student, n int) []string {
-	row := make([]string, 10+n)
+	row := make([]string, 11+n)
 	row[0], row[1], row[2] = form.Harmless(s.ID), form.Harmless(s.Name), form.Harmless(s.Class)
-	row[9+n] = "no submission"
+	row[10+n] = "no submission"
 	return row
 }
 

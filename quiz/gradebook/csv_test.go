@@ -30,7 +30,7 @@ func TestGradesAreRFC4180(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const head = "id name class form points of percent passed finished item_1 item_2 item_3 item_4 item_5 remarks"
+	const head = "id name class form points of percent passed finished answered item_1 item_2 item_3 item_4 item_5 remarks"
 	if got := strings.Join(rows[0], " "); got != head {
 		t.Errorf("the header is %q, want %q", got, head)
 	}
@@ -40,11 +40,45 @@ func TestGradesAreRFC4180(t *testing.T) {
 	if got := rows[2][1]; got != "'"+hostile {
 		t.Errorf("the name is %q, want it with an apostrophe in front", got)
 	}
-	if got := rows[6]; got[0] != "tf06" || got[4] != "" || got[14] != "no submission" {
+	if got := rows[6]; got[0] != "tf06" || got[4] != "" || got[15] != "no submission" {
 		t.Errorf("who is missing has the line %q", got)
 	}
-	if got := rows[1][14]; !strings.Contains(got, "handed in more than once") {
+	if got := rows[1][15]; !strings.Contains(got, "handed in more than once") {
 		t.Errorf("the remark of a double is %q", got)
+	}
+}
+
+// A lab is handed in by nobody: who has stations open has not finished, and the
+// cell says how many are taken. A quiz is finished when it is handed in.
+func TestALabIsFinishedStationByStation(t *testing.T) {
+	items := []grade.ItemResult{{Answered: true}, {}, {Answered: true}}
+	all := []grade.ItemResult{{Answered: true}, {Answered: true}, {Answered: true}}
+	for kind, want := range map[string][2]string{form.LabStation: {"", "2026-09-14T10:00:00Z"}, "read-dial": {"2026-09-14T10:00:00Z", "2026-09-14T10:00:00Z"}} {
+		rep := grade.Report{
+			Blueprint: form.Blueprint{Parts: []form.Part{{Kind: kind, Count: 3}}},
+			Results: []grade.Result{{ID: "a", Finished: "2026-09-14T10:00:00Z", Items: items},
+				{ID: "b", Finished: "2026-09-14T10:00:00Z", Items: all}},
+		}
+		rows, err := csv.NewReader(strings.NewReader(page(t, func(b *bytes.Buffer) error { return gradebook.WriteGrades(b, rep) }))).ReadAll()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i, answered := range []string{"2 of 3", "3 of 3"} {
+			if got := rows[i+1]; got[8] != want[i] || got[9] != answered {
+				t.Errorf("%s: finished %q, answered %q, want %q and %q", kind, got[8], got[9], want[i], answered)
+			}
+		}
+	}
+}
+
+// A mark at the head of the file, by which some spreadsheets know UTF-8, breaks
+// the first column of other programs: there is none (RFC 3629, section 6, and
+// common practice).
+func TestGradesBeginWithTheHeader(t *testing.T) {
+	rep := grade.Report{Results: []grade.Result{{ID: "a", Name: "Íñigo Ståhlbäck"}}}
+	text := page(t, func(b *bytes.Buffer) error { return gradebook.WriteGrades(b, rep) })
+	if !strings.HasPrefix(text, "id,") || !strings.Contains(text, "Íñigo Ståhlbäck") {
+		t.Errorf("got %q, want UTF-8 from the first letter", text)
 	}
 }
 
@@ -69,6 +103,23 @@ func TestNoCellBeginsAFormula(t *testing.T) {
 					t.Errorf("the cell %q begins a formula", cell)
 				}
 			}
+		}
+	}
+}
+
+// What anybody changed in a page is theirs, and so is any other file.
+func TestFeedbackKnowsItsOwnPages(t *testing.T) {
+	_, all := class(t, 3)
+	own := page(t, func(b *bytes.Buffer) error { return gradebook.WriteFeedback(b, all[0]) })
+	if !gradebook.IsFeedback([]byte(own)) {
+		t.Error("a page as it was written is not known")
+	}
+	for name, text := range map[string]string{
+		"a word changed": strings.Replace(own, "Tolerance", "tolerance", 1), "a remark behind": own + "See me.\n",
+		"cut off": own[:len(own)/2], "empty": "", "another": "<!-- cuesta feedback 00 -->\n", "without a seal": own[:strings.LastIndex(own, "<!--")],
+	} {
+		if gradebook.IsFeedback([]byte(text)) && text != own {
+			t.Errorf("%s: taken for our own", name)
 		}
 	}
 }

@@ -13,7 +13,7 @@ import (
 func ExampleWriteGrades() {
 	var text strings.Builder
 	err := gradebook.WriteGrades(&text, grade.Report{
-		Results: []grade.Result{{ID: "tf01", Name: "=2+2", Points: 3.5, Of: 4, Passed: true, Items: []grade.ItemResult{{Points: 3.5}}}},
+		Results: []grade.Result{{ID: "tf01", Name: "=2+2", Points: 3.5, Of: 4, Passed: true, Items: []grade.ItemResult{{Points: 3.5, Answered: true}}}},
 		Missing: []form.Student{{ID: "tf02", Name: "Bo, Reed"}},
 	})
 	if err != nil {
@@ -21,7 +21,7 @@ func ExampleWriteGrades() {
 	}
 	fmt.Print(strings.ReplaceAll(text.String(), "\r\n", "\n"))
 	// Output:
-	// id,name,class,form,points,of,percent,passed,finished,item_1,remarks
-	// tf01,'=2+2,,,3.5,4,87.5,yes,,3.5,
-	// tf02,"Bo, Reed",,,,,,,,,no submission
+	// id,name,class,form,points,of,percent,passed,finished,answered,item_1,remarks
+	// tf01,'=2+2,,,3.5,4,87.5,yes,,1 of 1,3.5,
+	// tf02,"Bo, Reed",,,,,,,,,,no submission
 }

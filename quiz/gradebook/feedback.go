@@ -1,6 +1,8 @@
 package gradebook
 
 import (
+	"bytes"
+	"crypto/sha256"
 	_ "embed"
 	"fmt"
 	"html/template"
@@ -62,7 +64,24 @@ func WriteFeedback(to io.Writer, g grade.Graded) error {
 	for i, m := range g.Items {
 		page.Items = append(page.Items, itemOf(i, m))
 	}
-	return feedbackPage.Execute(to, page)
+	var text bytes.Buffer
+	if err := feedbackPage.Execute(&text, page); err != nil {
+		return err
+	}
+	_, err := to.Write(append(text.Bytes(), seal(text.Bytes())...))
+	return err
+}
+
+// seal is the last line of a page: what the page above it adds up to.
+func seal(page []byte) string {
+	return fmt.Sprintf("<!-- cuesta feedback %x -->\n", sha256.Sum256(page))
+}
+
+// IsFeedback says whether a file is a page of feedback as WriteFeedback wrote it,
+// to the last letter: one that somebody has changed is theirs.
+func IsFeedback(text []byte) bool {
+	i := bytes.LastIndex(text, []byte("<!-- cuesta feedback "))
+	return i >= 0 && string(text[i:]) == seal(text[:i])
 }
 
 func titled(s string) string {

@@ -21,7 +21,7 @@ const longestList = 60
 // lists are those that have rows.
 func lists(r grade.Report) []list {
 	var out []list
-	for _, l := range []list{refusedList(r), missingList(r), doubleList(r), lateList(r), rosterList(r), recordingList(r)} {
+	for _, l := range []list{refusedList(r), missingList(r), openList(r), doubleList(r), lateList(r), rosterList(r), recordingList(r)} {
 		if n := len(l.Rows); n > longestList {
 			l.Rows, l.More = l.Rows[:longestList], fmt.Sprintf("And %d more; the table of grades has them all.", n-longestList)
 		}
@@ -47,6 +47,17 @@ func missingList(r grade.Report) list {
 	l := list{Title: "Missing", Head: []string{"Id", "Name"}, Note: "On the roster, but without a submission that could be read."}
 	for _, s := range r.Missing {
 		l.Rows = append(l.Rows, []string{s.ID, s.Name})
+	}
+	return l
+}
+
+// openList is of those with stations of a lab still to take.
+func openList(r grade.Report) list {
+	l := list{Title: "Not through yet", Head: []string{"Id", "Name", "Stations"}, Note: "Stations without a reading earn nothing."}
+	for _, s := range r.Results {
+		if wordsFor(r.Blueprint) == labWords && s.Answered() < len(s.Items) {
+			l.Rows = append(l.Rows, []string{s.ID, s.Name, fmt.Sprintf("%d of %d", s.Answered(), len(s.Items))})
+		}
 	}
 	return l
 }
