@@ -2,6 +2,7 @@ package main
 
 import (
 	"fmt"
+	"runtime/debug"
 	"strings"
 
 	"cuesta/cmd/bench/asked"
@@ -29,8 +30,8 @@ func start(args []string) int {
 		tell("misread", plain(err))
 		return misread
 	}
-	typeface()
 	if words {
+		typeface()
 		err = openWords(o)
 	} else {
 		err = openPage(o)
@@ -80,8 +81,14 @@ func readPage(args []string) (o options, words bool, err error) {
 	return o, words, nil
 }
 
+// startGarbage lets the heap grow to five times what is in use before memory is
+// looked through, as nearly all of what is made at the start stays in use;
+// usualGarbage is what a program has of itself, in per cent.
+const startGarbage, usualGarbage = 400, 100
+
 // openPage shows a scene, and the hall around it, on the page.
 func openPage(o options) error {
+	debug.SetGCPercent(startGarbage)
 	p := place{options: o, store: store()}
 	if p.store == nil {
 		tell("notice", "This browser keeps nothing for this page: what you do here lasts until the page is closed.")
@@ -130,10 +137,14 @@ type onPage struct {
 	place place
 	came  []scenes.Scene // opened by files that came in
 	text  scenes.TextSize
+	begun int // frames so far
 }
 
 // Update takes a frame of input.
 func (s *onPage) Update(f input.Frame) {
+	if s.begun++; s.begun == 3 {
+		settle()
+	}
 	for _, c := range s.came {
 		s.hall.Enter(c)
 	}
@@ -144,6 +155,12 @@ func (s *onPage) Update(f input.Frame) {
 		s.text = now
 		tell("text", now != scenes.Text100)
 	}
+}
+
+// settle does what would only have delayed the first frames.
+func settle() {
+	typeface()
+	debug.SetGCPercent(usualGarbage)
 }
 
 var (

@@ -46,7 +46,7 @@ var resolutions = [...]float64{12, 20, 26}
 
 // roughest is the resolution of a stone that is wanted at once and shown sharper
 // soon after.
-const roughest = 5
+const roughest = 3
 
 // perPicture is how many pixels of a sharper stone are made with each picture
 // meanwhile. It takes a good millisecond; in a browser several.

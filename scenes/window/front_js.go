@@ -54,9 +54,10 @@ type front struct {
 // anything, in ticks: needle and bubble move in every frame.
 const lookEvery = 12
 
-// show hands the description to the page where it has changed.
+// show hands the description to the page where it has changed. The first one
+// waits until the first frame can be seen, which it would only delay.
 func (f *front) show(s *guarded, in input.Frame) {
-	if !thePage.script.Truthy() {
+	if !f.shown || !thePage.script.Truthy() {
 		return
 	}
 	f.herald.Pass(in.Ticks)

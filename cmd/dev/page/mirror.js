@@ -235,6 +235,7 @@
       follow(t.focus, had);
     }
     cuesta.tell(t.say || []);
+    cuesta.mirrored();
   };
 
   // headings: the first on the screen is the title of the page.

@@ -82,17 +82,26 @@
   });
   byId("to-words").addEventListener("click", toWords);
 
+  // drawsHere tries to draw, on the canvas that the window library will get, as
+  // that asks for it: to make it ready for drawing takes long, and is done while
+  // the program comes in.
   function drawsHere() {
+    const canvas = document.createElement("canvas");
     try {
-      const context = document.createElement("canvas").getContext("webgl2");
-      const lost = context && context.getExtension("WEBGL_lose_context");
-      if (lost) {
-        lost.loseContext();
+      if (!canvas.getContext("webgl2", { alpha: true, premultipliedAlpha: true, stencil: true })) {
+        return false;
       }
-      return Boolean(context);
     } catch (err) {
       return false;
     }
+    document.createElement = function (name, ...more) {
+      if (name !== "canvas") {
+        return Document.prototype.createElement.call(this, name, ...more);
+      }
+      delete document.createElement;
+      return canvas;
+    };
+    return true;
   }
   function lacks() {
     if (location.protocol === "file:") {
@@ -118,6 +127,15 @@
       return false;
     }
     return true;
+  }
+
+  // awaken has the browser read what is kept for this page while the program
+  // comes in, which will ask for it before its first frame.
+  function awaken() {
+    try {
+      localStorage.getItem("");
+    } catch (err) { // a browser that keeps nothing
+    }
   }
 
   // Loading.
@@ -182,6 +200,7 @@
         coming.catch(() => {});
         return;
       }
+      awaken();
       started = await coming;
     } catch (err) {
       problem("The bench could not be loaded", "Its program did not arrive whole: " + err.message + ".",
@@ -217,10 +236,16 @@
     }
     byId("told").hidden = true;
     byId("mirror").hidden = false;
-    state("ready");
-    cuesta.attend();
-    pace();
-    keepCopy();
+    state("drawn");
+  };
+  // mirrored is told when the controls stand over the first frame: now the page
+  // can be used.
+  cuesta.mirrored = () => {
+    if (root.dataset.cuesta === "drawn") {
+      state("ready");
+      pace();
+      keepCopy();
+    }
   };
 
   // firstTime says whether something is told for the first time in this visit.
