@@ -9,9 +9,10 @@ import (
 
 // table holds the numbers of a figure.
 type table struct {
-	Title string
-	Head  []cell
-	Rows  [][]cell
+	Title  string
+	Head   []cell
+	Rows   [][]cell
+	Stacks bool // it is words: on a narrow screen its cells stand one below the other
 }
 
 type cell struct {
@@ -51,8 +52,8 @@ func itemTable(a grade.Analysis) *table {
 
 func mistakeTable(r grade.Report) *table {
 	t := &table{
-		Title: "Mistakes, and what to tell the class.",
-		Head:  []cell{words("What probably happened"), number("Alone"), number("Beside another"), words("What helps")},
+		Title: "Mistakes, and what to tell the class.", Stacks: true,
+		Head: []cell{words("What probably happened"), number("Alone"), number("Beside another"), words("What helps")},
 	}
 	for _, m := range r.Analysis.Mistakes {
 		what, advice := m.Kind.Words(r.Blueprint.Notation)
