@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"strconv"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -84,11 +85,22 @@ func (p *printer) run(file string) error {
 	if err := p.free(); err != nil {
 		return err
 	}
+	p.tellUnprinted(students)
 	dealing, err := form.Deal(b, students, form.Options{Seed: b.Seed, Progress: progress(p.err, "dealt")})
 	if err != nil {
 		return err
 	}
 	return p.write(dealing.Forms)
+}
+
+// tellUnprinted names who has signs in the name that the sheets have no letters
+// for, and how the sheets name them.
+func (p *printer) tellUnprinted(students []form.Student) {
+	for _, s := range students {
+		if signs := paper.Unprinted(s.Name); len(signs) > 0 {
+			fmt.Fprintf(p.err, "%s, %s: the sheets have no letters for %s; they say %s\n", s.ID, s.Name, strings.Join(strings.Split(string(signs), ""), " "), paper.Owner(s))
+		}
+	}
 }
 
 func (p *printer) seedOf() (uint64, error) {

@@ -32,7 +32,7 @@ func (s setting) nameLine(st form.Student, y float64) []node {
 		ruled(name.W+4, y+2.5, split-name.W-18, .6),
 	}
 	if !isVersion(st) {
-		l := fitted(owner(st), draw.Bold, sizeText, split-name.W-24, ink)
+		l := fitted(Owner(st), draw.Bold, sizeText, split-name.W-24, ink)
 		nodes = append(nodes, node{role: pdf.Paragraph, list: l, at: draw.Point{X: name.W + 8, Y: y - l.Texts[0].At.Y}})
 	}
 	date := line("Date ", draw.Regular, sizeText, draw.AlignLeft, ink)

@@ -43,7 +43,7 @@ func (s setting) title(forms []form.Form, what, text string) block {
 // keyOf is the key to one form: one block, or several where it is longer than a
 // page.
 func (s setting) keyOf(q sheetForm) []block {
-	head, h := paragraph(pdf.Heading2, "Form "+q.form.Code+", "+owner(q.form.Student), draw.Bold, sizeHead, s.column(), draw.Point{})
+	head, h := paragraph(pdf.Heading2, "Form "+q.form.Code+", "+Owner(q.form.Student), draw.Bold, sizeHead, s.column(), draw.Point{})
 	cols := []column{
 		{head: "No.", width: .07, align: draw.AlignRight}, {head: "Question", width: .29}, {head: "Right answer", width: .30},
 		{head: "Tolerance", width: .22}, {head: "Points", width: .12, align: draw.AlignRight},

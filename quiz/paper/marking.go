@@ -55,7 +55,7 @@ func (s setting) markingTables(sheets []sheetForm, questions []question, last bo
 	var rows [][]string
 	for _, q := range sheets {
 		row := make([]string, len(cols))
-		row[0], row[1] = owner(q.form.Student), q.form.Code
+		row[0], row[1] = Owner(q.form.Student), q.form.Code
 		rows = append(rows, row)
 	}
 	const heading = 70 // of the sheet, above the first table

@@ -72,14 +72,3 @@ func howToWrite(b form.Blueprint, total float64) string {
 	return "Write planes as " + notationWords[b.Notation] + ", unless a question asks for something else. " +
 		"Azimuths have three digits, dips two. In all there are " + points(total) + "."
 }
-
-// owner names who a form is for.
-func owner(s form.Student) string {
-	switch {
-	case s.Name != "" && s.ID != "" && s.Name != s.ID:
-		return s.Name + " (" + s.ID + ")"
-	case s.Name != "":
-		return s.Name
-	}
-	return s.ID
-}
