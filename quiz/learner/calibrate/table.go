@@ -5,6 +5,7 @@ import (
 
 	"gonum.org/v1/gonum/stat"
 
+	"cuesta/orient"
 	"cuesta/quiz/form"
 	"cuesta/quiz/item"
 	"cuesta/quiz/mistake"
@@ -13,7 +14,8 @@ import (
 // Table is what came out.
 type Table struct {
 	Title     string
-	Students  int // of each kind
+	Notation  orient.Notation // of the quiz; it gives the words
+	Students  int             // of each kind
 	PassShare float64
 	Scores    []Score
 	Named     []Naming
@@ -88,7 +90,7 @@ type Accused struct {
 const leastAlike = 0.1
 
 func tabled(b form.Blueprint, o Options, c crowd) (Table, error) {
-	t := Table{Title: b.Title, Students: o.Students, PassShare: b.PassShare}
+	t := Table{Title: b.Title, Notation: b.Notation, Students: o.Students, PassShare: b.PassShare}
 	for i, l := range o.Learners {
 		t.Scores = append(t.Scores, scoreOf(l.String(), c.scores[i], b.PassShare))
 	}

@@ -13,9 +13,11 @@ func (t Table) Write(to io.Writer) error {
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "%s\n%d simulated students of each kind; %s of the points pass\n", t.Title, t.Students, percent(t.PassShare))
 	t.writeScores(&b)
+	t.writeWords(&b)
 	t.writeNamed(&b)
 	t.writeAlike(&b)
 	t.writeAccused(&b)
+	t.writeShort(&b)
 	_, err := to.Write(b.Bytes())
 	return err
 }
@@ -26,6 +28,36 @@ func (t Table) writeScores(b *bytes.Buffer) {
 	fmt.Fprintf(b, "\nWhat each would score\n  %-26s %8s %8s %8s\n", "student", "mean", "spread", "pass")
 	for _, s := range t.Scores {
 		fmt.Fprintf(b, "  %-26s %6.1f %% %6.1f %% %6.1f %%\n", s.Learner, 100*s.Mean, 100*s.SD, 100*s.Pass)
+	}
+}
+
+// writeWords says what the names of the mistakes stand for.
+func (t Table) writeWords(b *bytes.Buffer) {
+	if len(t.Named) == 0 {
+		return
+	}
+	b.WriteString("\nThe mistakes in words\n")
+	for _, n := range t.Named {
+		what, _ := n.Kind.Words(t.Notation)
+		fmt.Fprintf(b, "  %-26s %s\n", n.Kind, what)
+	}
+}
+
+// writeShort draws the conclusion.
+func (t Table) writeShort(b *bytes.Buffer) {
+	for i, c := range t.Short() {
+		if i == 0 {
+			b.WriteString("\nIn short\n")
+		}
+		end := "."
+		if len(c.Kinds) > 0 {
+			end = ":"
+		}
+		fmt.Fprintf(b, "  %s%s\n", c.Said, end)
+		for _, k := range c.Kinds {
+			what, _ := k.Words(t.Notation)
+			fmt.Fprintf(b, "    - %s\n", what)
+		}
 	}
 }
 
