@@ -10,6 +10,7 @@ import (
 	"io/fs"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"text/template"
 )
@@ -22,9 +23,17 @@ var pageFiles embed.FS
 
 // What the build adds to the page's own files.
 const (
-	packedName  = "cuesta.wasm.gz"
-	supportName = "wasm_exec.js"
+	packedName = "cuesta.wasm.gz"
+	scriptName = "cuesta.js"
 )
+
+// supportName is the script of the Go in use, without which no program runs.
+const supportName = "wasm_exec.js"
+
+// scripts are the parts of the page's script in the order in which they run;
+// they follow the support in one file, since each file asked for is time lost
+// before the program begins to come in.
+var scripts = []string{"queue.js", "mirror.js", "notice.js", "files.js", "words.js", "start.js"}
 
 // filledFiles are templates: index.html says how large the program is, sw.js
 // which files are to be kept and what they hold.
@@ -33,10 +42,10 @@ var filledFiles = []string{"index.html", "sw.js"}
 // webFiles is what the folder of the browser program holds. sw.js is last: it
 // names the others.
 func webFiles() []string {
-	names := []string{packedName, supportName}
+	names := []string{packedName, scriptName}
 	found, _ := fs.ReadDir(pageFiles, "page") // embedded: it is there
 	for _, f := range found {
-		if f.Name() != "sw.js" {
+		if f.Name() != "sw.js" && !slices.Contains(scripts, f.Name()) {
 			names = append(names, f.Name())
 		}
 	}
@@ -130,8 +139,25 @@ func buildWeb(dir string) error {
 	if err != nil {
 		return err
 	}
-	written := map[string][]byte{packedName: packed, supportName: js}
+	script, err := joined(js)
+	if err != nil {
+		return err
+	}
+	written := map[string][]byte{packedName: packed, scriptName: script}
 	return writePage(dir, written, len(program))
+}
+
+// joined is the script of the page, behind the support.
+func joined(support []byte) ([]byte, error) {
+	all := [][]byte{support}
+	for _, name := range scripts {
+		part, err := fs.ReadFile(pageFiles, "page/"+name)
+		if err != nil {
+			return nil, err
+		}
+		all = append(all, part)
+	}
+	return bytes.Join(all, []byte("\n")), nil
 }
 
 // compileWeb is the program in WebAssembly.

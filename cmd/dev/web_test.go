@@ -22,7 +22,11 @@ func written(t *testing.T, program string) (dir string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	files := map[string][]byte{packedName: packed, supportName: []byte("// support")}
+	script, err := joined([]byte("// support"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	files := map[string][]byte{packedName: packed, scriptName: script}
 	if err := writePage(dir, files, len(program)); err != nil {
 		t.Fatal(err)
 	}
@@ -58,6 +62,27 @@ func TestThePageKeepsAllThatItHolds(t *testing.T) {
 		if _, err := os.Stat(filepath.Join(dir, m[1])); err != nil {
 			t.Errorf("index.html names %q: %v", m[1], err)
 		}
+	}
+}
+
+// Every script that stands in the page's folder is in the one that is loaded.
+func TestTheScriptIsWhole(t *testing.T) {
+	got := text(t, written(t, "a program"), scriptName)
+	found, err := fs.Glob(pageFiles, "page/*.js")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range found {
+		part, err := fs.ReadFile(pageFiles, f)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if f != "page/sw.js" && !strings.Contains(got, string(part)) {
+			t.Errorf("%s is not in %s", f, scriptName)
+		}
+	}
+	if !strings.HasPrefix(got, "// support") {
+		t.Error("the support is not the first part")
 	}
 }
 
