@@ -27,9 +27,9 @@ func (b *Bench) brief(h hint) string {
 	case hintRecord:
 		return "Complete: record it."
 	case hintRight:
-		return "Right. More shows the true plane."
+		return "Right. Look at the true plane."
 	case hintWrong:
-		return "Not yet. More shows the true plane."
+		return "Not yet. Look at the true plane."
 	case hintShown:
 		return b.truth()
 	case hintPanel:

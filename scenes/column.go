@@ -137,7 +137,7 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 // notebook is the label and the field; it returns where the echo begins.
 func (m *maker) notebook() float64 {
 	u, t, in, y := m.lay.Unit, m.lay.Text, m.lay.Inner, m.fieldTop()
-	if !m.lay.Tight {
+	if !m.lay.Bare {
 		m.notebookName()
 	}
 	h := m.lay.fieldHeight()
@@ -199,8 +199,12 @@ func (m *maker) report(y float64) {
 	case judged:
 		m.verdict(y)
 	case shown, measuring:
-		if !m.above {
+		switch {
+		case m.above:
+		case m.echoFits():
 			m.para(idEcho, y, m.echo(), false)
+		default:
+			m.add(columnZone, widget{id: idEcho, role: describe.Status, name: m.echo(), look: hidden, rect: m.lay.Inner})
 		}
 	}
 }
@@ -226,7 +230,7 @@ func (m *maker) echoFits() bool {
 // fieldTop is where the field begins, under its name where there is room for
 // that.
 func (m *maker) fieldTop() float64 {
-	if m.lay.Tight {
+	if m.lay.Bare {
 		return m.lay.Notes
 	}
 	return m.lay.Notes + 24*m.lay.Text + 2*m.lay.Unit
@@ -298,15 +302,30 @@ func (m *maker) buttonWidgets() [2]widget {
 // buttonRows is 1 where both buttons fit side by side, or where there is room
 // for the first only.
 func (m *maker) buttonRows() int {
-	if m.lay.Tight {
+	if m.lay.Tight || m.lay.Low || m.abreast() {
 		return 1
 	}
-	for _, w := range m.buttonWidgets() {
+	return 2
+}
+
+// alone says that there is room for the first button only; the other is under
+// More.
+func (m *maker) alone() bool { return m.lay.Tight || m.lay.Low && !m.abreast() }
+
+// abreast says that the buttons fit side by side, whatever they say while the
+// task goes on.
+func (m *maker) abreast() bool {
+	words := []string{"Go on to dip", "Record", m.buttonWidgets()[1].text}
+	if m.b.phase != measuring {
+		words = []string{"Next plane", "Measure again", "Show answer"}
+	}
+	w := m.buttonWidgets()[0]
+	for _, w.text = range words {
 		if m.width(w)+12*m.lay.Unit > (m.lay.Inner.W-m.buttonGap())/2 {
-			return 2
+			return false
 		}
 	}
-	return 1
+	return true
 }
 
 func (m *maker) buttonGap() float64 {
@@ -323,7 +342,7 @@ func (m *maker) buttons() {
 	w := (in.W - gap) / 2
 	rows := m.buttonRows()
 	for i, b := range m.buttonWidgets() {
-		if m.lay.Tight {
+		if m.alone() {
 			if i == 0 {
 				b.rect = draw.Rect{X: in.X, Y: m.lay.Buttons, W: in.W, H: h}
 				m.add(columnZone, b)

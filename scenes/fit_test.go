@@ -27,48 +27,49 @@ func everyStation(t *testing.T, look func(t *testing.T, s station)) {
 
 // Text grows to 200 % with nothing lost (WCAG 2.2, 1.4.4): every text lies in
 // its box, every box in its part of the screen, and none on another.
-func TestNothingIsCutOrOverlaps(t *testing.T) {
-	everyStation(t, func(t *testing.T, s station) {
-		zones, lay := zonesOf(s.scene)
-		if lay.TooTiny {
-			t.Errorf("%s: the window is refused", s.name)
-			return
+func TestNothingIsCutOrOverlaps(t *testing.T) { everyStation(t, nothingCut) }
+
+func nothingCut(t *testing.T, s station) {
+	t.Helper()
+	zones, lay := zonesOf(s.scene)
+	if lay.TooTiny {
+		t.Errorf("%s: the window is refused", s.name)
+		return
+	}
+	screen := draw.Rect{W: lay.W, H: lay.H}
+	var all []widget
+	for _, z := range zones {
+		if !within(z.rect, screen) {
+			t.Errorf("%s: a zone %v leaves the screen", s.name, z.rect)
 		}
-		screen := draw.Rect{W: lay.W, H: lay.H}
-		var all []widget
-		for _, z := range zones {
-			if !within(z.rect, screen) {
-				t.Errorf("%s: a zone %v leaves the screen", s.name, z.rect)
+		for _, w := range z.widgets {
+			if w.look == hidden || w.text == "" && w.look == plain {
+				continue
 			}
-			for _, w := range z.widgets {
-				if w.look == hidden || w.text == "" && w.look == plain {
-					continue
-				}
-				box := inkBox(w)
-				if !within(box, z.rect) {
-					t.Errorf("%s: %q at %.0f leaves its zone %.0f", s.name, w.text, box, z.rect)
-				}
-				if need := textWidth(w); need > w.rect.W+1 {
-					t.Errorf("%s: %q needs %.0f of %.0f", s.name, w.text, need, w.rect.W)
-				}
-				if lines := float64(len(splitLines(w.text))); w.look != plain && w.look != tab && lines*1.15*w.size > w.rect.H+1 {
-					t.Errorf("%s: %q is %.0f high in %.0f", s.name, w.text, lines*1.15*w.size, w.rect.H)
-				}
-				all = append(all, w)
+			box := inkBox(w)
+			if !within(box, z.rect) {
+				t.Errorf("%s: %q at %.0f leaves its zone %.0f", s.name, w.text, box, z.rect)
+			}
+			if need := textWidth(w); need > w.rect.W+1 {
+				t.Errorf("%s: %q needs %.0f of %.0f", s.name, w.text, need, w.rect.W)
+			}
+			if lines := float64(len(splitLines(w.text))); w.look != plain && w.look != tab && lines*1.15*w.size > w.rect.H+1 {
+				t.Errorf("%s: %q is %.0f high in %.0f", s.name, w.text, lines*1.15*w.size, w.rect.H)
+			}
+			all = append(all, w)
+		}
+	}
+	for i, a := range all {
+		for _, b := range all[i+1:] {
+			x, y := inkBox(a), inkBox(b)
+			if a.text == "" && pressable(a) && within(y, x) {
+				continue // words in a door
+			}
+			if overlap(x, y) {
+				t.Errorf("%s: %q %.0f lies on %q %.0f", s.name, a.text, x, b.text, y)
 			}
 		}
-		for i, a := range all {
-			for _, b := range all[i+1:] {
-				x, y := inkBox(a), inkBox(b)
-				if a.text == "" && pressable(a) && within(y, x) {
-					continue // words in a door
-				}
-				if overlap(x, y) {
-					t.Errorf("%s: %q %.0f lies on %q %.0f", s.name, a.text, x, b.text, y)
-				}
-			}
-		}
-	})
+	}
 }
 
 // textWidth is the room a widget's text needs.

@@ -26,6 +26,7 @@ const (
 	hintShown
 	hintPanel
 	hintTouching
+	hints
 )
 
 // stage of the task that a hint belongs to: strike, dip or note.
@@ -115,7 +116,7 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintRubbing:
 		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", both(swing, lift)
 	case hintTouching:
-		return "The plate lies against the rock and goes no further that way: roll it back, or swing it.", both(swing, lift)
+		return "The plate lies against the rock: roll it back, or swing it.", both(swing, lift)
 	case hintLevel:
 		return "Bring the bubble into the ring: swing the edge and roll the plate.", both(swing, lift)
 	case hintSettle:
@@ -127,21 +128,21 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintReadStrike:
 		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", b.justType()
 	case hintTurn:
-		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", "Enter turns the plate"
+		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", b.enterDoes("turns the plate")
 	case hintArm:
-		return "Swing the edge straight down the dip, where the arm reads most, and centre the bubble of the arm.", both(swing, b.keysDo("arm", keymap.Lift, keymap.Lower))
+		return "Swing the edge down the dip, where the arm reads most; centre its bubble.", both(swing, b.keysDo("arm", keymap.Lift, keymap.Lower))
 	case hintReadDip:
-		return "If the edge runs straight down the dip, read the outer scale and type the dip after the slash.", b.justType()
+		return "With the edge straight down the dip, read the outer scale; type the dip.", b.justType()
 	case hintFirstStrike:
-		return "Read the degree scale; the strike is still to come, so note the dip and turn the plate back.", b.keysDo("turns the plate", keymap.TurnOver)
+		return "Note the dip, then turn the plate back: the strike is still to come.", b.keysDo("turns the plate", keymap.TurnOver)
 	case hintRecord:
-		return "The reading is complete: record it.", "Enter records"
+		return "The reading is complete: " + b.manner.by("record it", "tap Record") + ".", b.enterDoes("records")
 	case hintRight:
-		return "The buttons under the rock show the true plane; or go on to the next one.", "Enter goes on"
+		return "The buttons under the rock show the true plane; or go on to the next one.", b.enterDoes("goes on")
 	case hintWrong:
-		return "The buttons under the rock show the true plane; look, and measure again.", "Enter goes on"
+		return "The buttons under the rock show the true plane; look, and measure again.", b.enterDoes("goes on")
 	case hintShown:
-		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", "Enter goes on"
+		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", b.enterDoes("goes on")
 	case hintPanel:
 		if b.notice != "" { // its own place is covered
 			return b.notice, ""
@@ -149,18 +150,28 @@ func (b *Bench) line(h hint) (say, keys string) {
 		if b.panel == keysPanel {
 			return b.keyLine(), ""
 		}
-		return "Choose with the arrow keys or the pointer; Escape goes back to the bench.", ""
+		if b.panel == keypadPanel {
+			return "Write the " + b.strikeWord() + " and the dip, " + b.example() + ".", ""
+		}
+		return b.manner.by("Choose with the arrow keys or the pointer", "Tap what you choose") + "; " +
+			b.manner.by("Escape", "Back") + " leads to the bench.", ""
 	}
 	return "", ""
 }
 
 // keysDo is what keys do, behind the keys in force; nothing where none is.
 func (b *Bench) keysDo(does string, as ...keymap.Action) string {
+	if b.manner == byTap {
+		return ""
+	}
 	if k := b.set.keysFor(as...); k != "" {
 		return k + " " + does
 	}
 	return ""
 }
+
+// enterDoes is what Enter does, for those who have it.
+func (b *Bench) enterDoes(does string) string { return b.manner.by("Enter "+does, "") }
 
 func both(a, b string) string {
 	if a == "" || b == "" {
@@ -172,8 +183,8 @@ func both(a, b string) string {
 // justType says that figures go into the notebook from everywhere, where they
 // do.
 func (b *Bench) justType() string {
-	if b.set.Quiet {
-		return "in the notebook"
+	if b.manner == byTap || b.set.Quiet {
+		return b.manner.by("in the notebook", "")
 	}
 	return "just type"
 }

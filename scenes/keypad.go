@@ -1,15 +1,13 @@
 package scenes
 
 import (
-	"slices"
-
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 )
 
 // padRows are the keys for those who write with a pointer: figures, what parts
 // them, and the letters of directions. The arrow takes back one sign.
-var padRows = [...][]string{{"7", "8", "9", "N"}, {"4", "5", "6", "E"}, {"1", "2", "3", "S"}, {"/", "0", ".", "W"}, {"space", "←", "clear"}}
+var padRows = [...][]string{{"7", "8", "9", "N", "←"}, {"4", "5", "6", "E", "clear"}, {"1", "2", "3", "S", "space"}, {"/", "0", ".", "W"}}
 
 // padSign is what key n of the keypad says.
 func padSign(n int) string {
@@ -22,31 +20,58 @@ func padSign(n int) string {
 	return ""
 }
 
-// keypad are the rows of the keypad. Where there is little height its keys
-// follow each other as far as a row goes.
-func (m *sketch) keypad(wide float64) []block {
-	u := m.lay.Unit
-	var keys [][]widget
+// keypad are the rows of the keypad: a grid, or where there is little height as
+// many keys in a row as it holds. Other keys may follow its own.
+func (m *sketch) keypad(wide float64, more ...widget) []block {
+	var ks []widget
 	n := 0
 	for _, row := range padRows {
-		var ks []widget
 		for _, s := range row {
-			w := m.styled(widget{id: idPadKey + describe.ID(n), name: padName(s), text: s}, outlined)
-			w.rect.W = max(60*u, m.width(w)+24*u)
-			if m.lay.Tight {
-				w.rect.W, w.rect.H = max(44*u, m.width(w)+20*u), max(44*u, 1.5*w.size)
-			}
-			ks = append(ks, w)
+			ks = append(ks, m.styled(widget{id: idPadKey + describe.ID(n), name: padName(s), text: s}, outlined))
 			n++
 		}
-		keys = append(keys, ks)
 	}
+	ks = append(ks, more...)
 	if m.lay.Tight && !m.lay.Phone {
-		keys = [][]widget{slices.Concat(keys...)}
+		return m.inRows(m.snug(ks), wide)
+	}
+	return m.grid(ks, wide, len(padRows[0]))
+}
+
+// snug makes keys as small as a finger can press.
+func (m *sketch) snug(ks []widget) []widget {
+	u := m.lay.Unit
+	for i := range ks {
+		ks[i].rect.W, ks[i].rect.H = max(44*u, m.width(ks[i])+20*u), max(44*u, 1.5*ks[i].size)
+	}
+	return ks
+}
+
+// grid places keys in columns, each as wide as its widest key needs, and as even
+// as that allows.
+func (m *sketch) grid(ks []widget, wide float64, columns int) []block {
+	u := m.lay.Unit
+	gap, free := 8*u, wide-8*u*float64(columns-1)
+	need := make([]float64, columns)
+	for i, k := range ks {
+		need[i%columns] = max(need[i%columns], m.width(k)+12*u, m.leastTarget())
+	}
+	for _, n := range need {
+		free -= n
+	}
+	even := min(72*m.lay.control(), need[0]+free/float64(columns))
+	for i := range need {
+		need[i] = max(need[i], even)
 	}
 	var out []block
-	for _, ks := range keys {
-		out = append(out, m.inRows(ks, wide)...)
+	x := 0.0
+	for i, k := range ks {
+		if i%columns == 0 {
+			out, x = append(out, block{}), 0
+		}
+		k.rect.X, k.rect.W = x, need[i%columns]
+		out[len(out)-1].add(k)
+		x += k.rect.W + gap
 	}
 	return out
 }
@@ -66,18 +91,62 @@ func (m *sketch) inRows(ws []widget, wide float64) []block {
 	return out
 }
 
-// writing is the panel of the keypad; where it covers the notebook, what is
-// written stands above the keys.
-func (m *maker) writing() []block {
-	keys := m.keypad(m.sheetWidth())
-	if !m.lay.Tight {
+// writing opens the keypad. It leaves the notebook in view; where there is no
+// room for both, what is written and how it reads stand above the keys.
+func (m *maker) writing() {
+	r := m.padPlace()
+	z := &m.zones[sheetZone]
+	z.ground, z.rect = sheetGround, r
+	m.add(sheetZone, widget{id: idPanelTitle, role: describe.Heading, name: "Write", look: hidden, rect: draw.Rect{X: r.X, Y: r.Y, W: r.W, H: 1}})
+	blocks := m.padKeys(r.W - 2*m.lay.pad())
+	tall := 0.0
+	for _, b := range blocks {
+		tall += b.h + m.gapAfter(b)
+	}
+	y := r.Y + max(8*m.lay.Unit, min(r.H-tall, 2*m.lay.pad())/2)
+	for _, b := range blocks {
+		for _, w := range b.parts {
+			w.rect.X += r.X + m.lay.pad()
+			w.rect.Y += y
+			m.add(sheetZone, w)
+		}
+		y += b.h + m.gapAfter(b)
+	}
+}
+
+// padPlace is where the keypad opens: the Pad where it fits there, or else over
+// all that a panel may cover.
+func (m *maker) padPlace() draw.Rect {
+	m.blind = false
+	tall := 0.0
+	for _, b := range m.padKeys(m.lay.Pad.W - 2*m.lay.pad()) {
+		tall += b.h + m.gapAfter(b)
+	}
+	m.blind = meets(m.lay.Pad, m.lay.Column) || tall+8*m.lay.Unit > m.lay.Pad.H
+	if m.blind {
+		return m.lay.Sheet
+	}
+	m.lay.Sheet, m.s.lay.Sheet = m.lay.Pad, m.lay.Pad
+	return m.lay.Pad
+}
+
+// padKeys are the keys and the way back, below what is written where the
+// notebook is covered.
+func (m *maker) padKeys(wide float64) []block {
+	back := m.styled(widget{id: idClosePanel, name: "Back to the bench", text: "Back", keys: "Escape"}, outlined)
+	keys := m.keypad(wide, back)
+	if !m.blind {
 		return keys
 	}
 	h := max(44*m.lay.Unit, 1.35*20*m.lay.Text)
 	var b block
 	b.add(widget{id: idNotebook, role: describe.Field, name: "Notebook, " + m.form(), value: m.b.text, text: m.b.text, look: box,
-		size: 20 * m.lay.Text, caret: -1, rect: draw.Rect{W: min(m.sheetWidth(), 300*m.lay.Text), H: h}})
-	return append([]block{b}, keys...)
+		size: 20 * m.lay.Text, caret: -1, rect: draw.Rect{W: min(wide, 300*m.lay.Text), H: h}})
+	out := []block{b}
+	if m.b.echo != "" {
+		out = append(out, m.wrapped(idEcho, describe.Status, m.b.echo, noteSize, false, wide)...)
+	}
+	return append(out, keys...)
 }
 
 func padName(s string) string {

@@ -25,12 +25,15 @@ type layout struct {
 	Text    float64 // device pixels in one unit of type
 	Margin  float64
 	Phone   bool
+	Low     bool // as a phone on its side: controls and line go under everything
 	Tight   bool // for its type the window is small: what is wanted most stays in reach, the rest is under More
 	TooTiny bool
+	Fair    bool // rock and insets have all the room they should have
 
 	Scene  draw.Rect // the rock
 	Strip  draw.Rect // the controls under it
 	Sheet  draw.Rect // where settings and help open: over title, rock and strip
+	Pad    draw.Rect // where the keypad opens: the notebook stays in view
 	Bar    draw.Rect // the line that says what to do next
 	Column draw.Rect // insets, notebook, buttons
 	Title  draw.Rect // on a phone the title has a row of its own
@@ -40,6 +43,7 @@ type layout struct {
 	BesideCap   bool   // the words of the first inset stand to its right
 	TwoCaps     bool   // the insets stand side by side, a caption under each
 	Caps        int    // lines of such a caption
+	Bare        bool   // the field of the notebook stands by itself, without its name
 	Notes       float64
 	Buttons     float64 // top of the buttons
 }
@@ -50,11 +54,27 @@ type frameOf struct {
 	Text        float64
 	BarLines    int
 	StripRows   int
+	Strip       float64 // height of the strip; 0 is that of its rows
+	Spare       thrift
+	Without     bool // some controls are under More
 	ButtonRows  int
 	Header      float64 // height of a row of its own for the title; 0 lays it over the rock
 	Judged      bool
 	Form        bool // a wider column, for questions
 }
+
+// thrift is what a small window goes without, so that rock and insets keep
+// their size: each step goes without what the steps before do as well.
+type thrift uint8
+
+const (
+	noThrift    thrift = iota
+	noEchoRoom         // the echo takes the place of the line
+	noCapStates        // the insets have their names only
+	noNoteName         // and the field has none
+	noCaps             // nor have the insets
+	thrifts
+)
 
 func floor4(x float64) float64 { return math.Floor(x/4) * 4 }
 
@@ -73,21 +93,32 @@ func layOut(f frameOf) layout {
 	if l.TooTiny {
 		return l
 	}
-	l.Tight = l.isTight(f.Text)
-	if l.Phone {
+	l.Tight = l.isTight(f)
+	l.Low = !l.Phone && !l.Tight && !f.Form && h < lowest*f.Text
+	switch {
+	case l.Phone:
 		l.phone(f)
-	} else {
+	case l.Low:
+		l.low(f)
+	default:
 		l.wide(f)
 	}
 	return l
 }
 
+// lowest is the height of a window, in units of type, below which controls and
+// line need all of its width.
+const lowest = 500
+
 // isTight says whether the window holds too few lines of its type for
 // everything to stand side by side.
-func (l *layout) isTight(text float64) bool {
-	w, h := l.W/l.Unit/text, l.H/l.Unit/text
-	if l.Phone {
+func (l *layout) isTight(f frameOf) bool {
+	w, h := l.W/l.Unit/f.Text, l.H/l.Unit/f.Text
+	switch {
+	case l.Phone && f.Form:
 		return h < 560
+	case l.Phone:
+		return h < 600
 	}
 	return h < 280 || w < 490
 }
@@ -97,6 +128,9 @@ func (l *layout) barHeight(f frameOf) float64 {
 }
 
 func (l *layout) stripHeight(f frameOf) float64 {
+	if f.Strip > 0 {
+		return math.Ceil(f.Strip)
+	}
 	return math.Ceil(float64(f.StripRows)*(max(44*l.control(), 1.5*stepSize*l.Text)+8*l.Unit) + 10*l.Unit)
 }
 
@@ -128,7 +162,9 @@ func (l *layout) wide(f frameOf) {
 	l.Title = draw.Rect{W: x, H: math.Ceil(f.Header)}
 	l.Scene = draw.Rect{X: 0, Y: l.Title.H, W: x, H: f.H - bar - strip - l.Title.H}
 	l.Sheet = l.sheet(draw.Rect{W: x, H: f.H - bar})
+	l.Pad, l.Bare = l.Sheet, l.Tight
 	l.Buttons = f.H - m - l.buttonsHeight(f)
+	l.Fair = true
 	l.insets(f)
 }
 
@@ -215,40 +251,111 @@ func (l *layout) pair(x, y, w, d float64) {
 }
 
 func (l *layout) phone(f frameOf) {
-	u, t := l.Unit, l.Text
+	u := l.Unit
 	m := 16 * u
 	l.Margin = m
-	title := math.Ceil(max(52*u, f.Header))
+	title := math.Ceil(max(44*u, f.Header))
 	bar, strip := l.barHeight(f), l.stripHeight(f)
 	l.Title = draw.Rect{W: f.W, H: title}
 	l.Bar = draw.Rect{Y: f.H - bar, W: f.W, H: bar}
 	l.Buttons = f.H - bar - m - l.buttonsHeight(f)
-	l.TwoCaps, l.Caps = true, 3
-	if l.Tight {
-		l.Caps = 0
-		if f.W/2-m >= 84*t {
-			l.Caps = 1
-		}
-	}
-	caps := float64(l.Caps) * 21 * t
-	free := l.Buttons - title - strip - l.notesHeight(f) - caps - 40*u
-	d := floor4(min((f.W-56*u)/2, max(.36*free, 72*u)))
-	scene := max(free-d, 120*u)
-	shows := true
+	notes := l.spare(f)
+	caps := float64(l.Caps) * 21 * l.Text
+	free := l.Buttons - title - strip - notes - caps - 26*u
+	scene, d := l.shares(f, free)
 	if f.Judged {
-		shows, d = false, 0
-		scene = min(free, .34*f.H)
+		scene, d = l.beside(f, l.Buttons-title-strip-24*u), 0
 	}
 	l.Scene = draw.Rect{Y: title, W: f.W, H: math.Round(scene)}
 	l.Strip = draw.Rect{Y: l.Scene.Y + l.Scene.H, W: f.W, H: strip}
 	y := l.Strip.Y + strip
 	l.Sheet = l.sheet(draw.Rect{W: f.W, H: f.H - bar})
+	l.Pad = draw.Rect{W: f.W, H: y}
 	l.Column = draw.Rect{Y: y, W: f.W, H: l.Bar.Y - y}
 	l.Inner = draw.Rect{X: m, Y: y + 12*u, W: f.W - 2*m, H: l.Column.H - 24*u}
-	if !shows {
+	if f.Judged {
 		l.Notes = l.Inner.Y
 		return
 	}
 	l.pair(m, l.Inner.Y, l.Inner.W, d)
 	l.Notes = l.Inner.Y + d + 6*u + caps + 8*u
+}
+
+// shares parts the free height between rock and insets. What is gained by going
+// without something goes to the rock, so that insets never grow with the type.
+func (l *layout) shares(f frameOf, free float64) (scene, d float64) {
+	wanted := max(.3*f.H, 200*l.Unit)
+	l.Fair = free >= wanted
+	part := free
+	if f.Spare != noThrift || f.Without {
+		part = min(free, wanted)
+	}
+	d = floor4(min((f.W-56*l.Unit)/2, max(.4*part, min(72*l.Unit, .5*free), 40*l.Unit)))
+	return max(free-d, 40*l.Unit), d
+}
+
+// beside is the height of the rock beside a verdict, of so much for both.
+func (l *layout) beside(f frameOf, both float64) float64 {
+	words := 26*l.Text + 44*l.control() + 32*l.Unit
+	if !l.Tight {
+		words += 4 * 22 * l.Text
+	}
+	l.Fair = both-words >= .2*f.H
+	return max(min(both-words, .34*f.H), 96*l.Unit)
+}
+
+// spare is what a small window goes without, and the room that its notebook
+// then needs.
+func (l *layout) spare(f frameOf) (notes float64) {
+	l.TwoCaps, l.Caps = true, 3
+	if f.Spare >= noCapStates {
+		l.Caps = 1
+	}
+	if f.Spare >= noCaps || l.Caps == 1 && f.W/2-l.Margin < 84*l.Text {
+		l.Caps = 0
+	}
+	l.Bare = f.Spare >= noNoteName
+	notes = l.fieldHeight() + 10*l.Unit
+	if !l.Bare {
+		notes += 24*l.Text + 2*l.Unit
+	}
+	if f.Spare < noEchoRoom {
+		notes += 2*21*l.Text + 8*l.Unit
+	}
+	return notes
+}
+
+// low is the layout of a phone on its side: rock and insets share all the
+// height that controls and line leave, which lie under both.
+func (l *layout) low(f frameOf) {
+	u := l.Unit
+	m := 12 * u
+	l.Margin = m
+	colW := math.Round(min(max(.34*f.W, 232*u)*(1+.72*(f.Text-1)), .46*f.W))
+	bar, strip := math.Ceil(max(40*u, float64(f.BarLines)*22*l.Text+14*u)), l.stripHeight(f)
+	x, top := f.W-colW-2*m, f.H-bar-strip
+	l.Bar = draw.Rect{Y: f.H - bar, W: f.W, H: bar}
+	l.Strip = draw.Rect{Y: top, W: f.W, H: strip}
+	l.Title = draw.Rect{W: x, H: math.Ceil(f.Header)}
+	l.Scene = draw.Rect{Y: l.Title.H, W: x, H: top - l.Title.H}
+	l.Column = draw.Rect{X: x, W: f.W - x, H: top}
+	l.Inner = draw.Rect{X: x + m, Y: m, W: colW, H: top - 2*m}
+	l.Sheet = l.sheet(draw.Rect{W: f.W, H: f.H - bar})
+	l.Pad = draw.Rect{W: x, H: top}
+	l.Buttons = top - m - l.buttonsHeight(f)
+	if f.Judged {
+		l.Notes, l.Fair = l.Inner.Y, l.Scene.H >= .5*f.H
+		return
+	}
+	notes := l.spare(f)
+	if l.Caps > 1 {
+		l.Caps = 1
+	}
+	caps := float64(l.Caps) * 21 * l.Text
+	room := l.Buttons - l.Inner.Y - notes - caps - 14*u
+	most := floor4((l.Inner.W - 16*u) / 2)
+	d := floor4(min(most, max(room, 56*u)))
+	l.Fair = room >= min(most, .3*f.H) && l.Scene.H >= .5*f.H
+	l.pair(l.Inner.X, l.Inner.Y, l.Inner.W, d)
+	l.Notes = l.Inner.Y + d + caps + 14*u
 }

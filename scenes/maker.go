@@ -32,6 +32,7 @@ type maker struct {
 	hint string        // the keys that go with it
 
 	unmarked bool // the marks of the verdict find no room in the column
+	blind    bool // the keypad covers the notebook
 	above    bool // the echo takes the place of the line: there is no room under the field
 }
 
@@ -62,45 +63,37 @@ func (m *maker) measure() {
 	if m.lay.TooTiny {
 		return
 	}
-	m.s.told = m.b.notice != "" && (m.lay.Tight || m.apart() && len(draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.lay.Scene.W-2*m.lay.pad(), m.b.notice)) > 2)
-	for i := range 3 {
-		m.fitStrip()
-		m.above = i > 0 && (m.above || m.b.phase != judged && m.b.panel == noPanel && !m.echoFits())
-		m.line, m.hint = m.barLines()
-		f.Header = m.headerHeight()
-		f.StripRows, f.BarLines = max(1, len(m.rows)), len(m.line)
-		f.ButtonRows = m.buttonRows()
+	m.s.told = m.b.notice != "" && (m.lay.Tight || (m.apart() || m.lay.Low) && len(draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.placeWide(), m.b.notice)) > 2)
+	f.Header, f.ButtonRows, f.BarLines = m.headerHeight(), m.buttonRows(), m.mostLines()
+	m.fitStrip(&f)
+	m.above = m.aboveAll()
+	m.line, m.hint = m.barLines()
+	if len(m.line) > f.BarLines {
+		f.BarLines = len(m.line)
 		m.lay = layOut(f)
 	}
 }
 
-// fitStrip finds the rows of the strip: all controls in at most two rows, or
-// the few that are always wanted in one.
-func (m *maker) fitStrip() {
-	w := m.lay.Strip.W - 2*m.lay.pad()
-	m.few = false
-	items := m.items()
-	if m.short() {
-		items = append(items, m.button(widget{id: idMore, name: "More controls", text: "More"}))
+// aboveAll says that the echo takes the place of the line: there is no room for
+// it, and it is what is looked at.
+func (m *maker) aboveAll() bool {
+	return m.b.phase != judged && (m.b.panel == noPanel || m.b.panel == keypadPanel) && !m.echoFits() &&
+		(m.b.phase == shown || m.b.panel == keypadPanel || m.b.focus == idNotebook)
+}
+
+// mostLines is how many lines the longest hint takes, so that nothing moves
+// when one follows another.
+func (m *maker) mostLines() int {
+	most := 1
+	for h := range hints {
+		most = max(most, len(m.hintLines(m.hintWords(h))))
 	}
-	if m.rows = m.wrap(items, w); len(m.rows) > m.mostRows() || m.lay.Tight {
-		m.few = true
-		if m.rows = m.wrap(m.fewItems("More"), w); len(m.rows) > 1 {
-			m.rows = m.wrap(m.fewItems("…"), w)
-		}
-	}
+	return most
 }
 
 // short says that there is no height for the menu over the rock: it then stands
 // under More.
-func (m *maker) short() bool { return m.apart() && m.lay.Scene.H < 300*m.lay.Unit }
-
-func (m *maker) mostRows() int {
-	if m.lay.Text > 1.3*m.lay.Unit {
-		return 1
-	}
-	return 2
-}
+func (m *maker) short() bool { return (m.apart() || m.lay.Low) && m.lay.Scene.H < 300*m.lay.Unit }
 
 // pad is the margin of the title, the strip and the bar.
 func (l layout) pad() float64 {
@@ -180,7 +173,8 @@ func (m *maker) menu() {
 	}
 	r := m.lay.Scene
 	x, y := r.X+r.W-total-8*u, r.Y+12*u
-	if m.few || m.short() {
+	if title := m.s.zones[titleZone].rect; m.few || m.short() || m.lay.Low && x < title.X+title.W {
+		m.more()
 		return
 	}
 	for _, w := range ws {
@@ -191,6 +185,16 @@ func (m *maker) menu() {
 	}
 	m.s.zones[menuZone].ground = m.overRock()
 	m.s.zones[menuZone].rect = snap(draw.Rect{X: r.X + r.W - total - 14*u, Y: r.Y + 6*u, W: total + 14*u, H: h + 12*u})
+}
+
+// more is the way to all that finds no room, in the corner of the rock.
+func (m *maker) more() {
+	u, r := m.lay.Unit, m.lay.Scene
+	w := m.button(widget{id: idMore, name: "More controls", text: "More"}).parts[0]
+	w.rect.X, w.rect.Y = r.X+r.W-w.rect.W-12*u, r.Y+10*u
+	m.add(menuZone, w)
+	z := &m.s.zones[menuZone]
+	z.ground, z.rect = noGround, snap(grow(w.rect, 6*u))
 }
 
 func (m *maker) viewWords() string {
@@ -225,20 +229,33 @@ func (m *maker) bar() {
 
 // barLines wraps the line; the keys stand beside it only where there is room.
 func (m *maker) barLines() (lines []string, keys string) {
-	say, keys := m.b.line(m.b.nextHint())
-	if m.lay.Tight {
-		say = m.b.brief(m.b.nextHint())
-	}
+	_, keys = m.b.line(m.b.nextHint())
+	say := m.hintWords(m.b.nextHint())
 	if m.above {
 		say, keys = m.echo(), ""
 	}
 	size, w := barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad()
-	lines = draw.Wrap(draw.Regular, size, w, say)
+	if lines = m.hintLines(say); m.above && m.lay.Tight && m.b.strikeWritten {
+		lines = m.hintLines(firstSentence(say))
+	}
 	used := draw.Measure(draw.Regular, size, say, 0) + draw.Measure(draw.Regular, size, keys, 0) + 32*m.lay.Unit
 	if keys == "" || len(lines) > 1 || used > w+8*m.lay.Unit {
 		keys = ""
 	}
 	return lines, keys
+}
+
+// hintWords is a hint as it stands in the bar.
+func (m *maker) hintWords(h hint) string {
+	if m.lay.Tight {
+		return m.b.brief(h)
+	}
+	say, _ := m.b.line(h)
+	return say
+}
+
+func (m *maker) hintLines(say string) []string {
+	return draw.Wrap(draw.Regular, barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad(), say)
 }
 
 // describe gathers what is on the screen in reading order.
@@ -247,11 +264,11 @@ func (m *maker) describe() {
 	name := "Bench"
 	var kids []describe.Node
 	for _, z := range []zoneName{sheetZone, titleZone, stripZone, magnifierZone, columnZone, barZone, menuZone} {
+		if z == stripZone && !m.lay.TooTiny && !m.hides(m.lay.Scene) {
+			kids = append(kids, m.instrument())
+		}
 		if m.s.covers(m.b.panel, z) {
 			continue
-		}
-		if z == stripZone && !m.lay.TooTiny {
-			kids = append(kids, m.instrument())
 		}
 		for _, w := range m.s.zones[z].widgets {
 			if w.id != 0 || w.focus {
@@ -265,6 +282,11 @@ func (m *maker) describe() {
 		m.s.key.focus = m.b.focus
 	}
 	t.Focus = m.b.focus
+}
+
+// hides says whether a panel lies over a place.
+func (m *maker) hides(r draw.Rect) bool {
+	return (m.b.panel != noPanel || m.s.told) && meets(m.lay.Sheet, r)
 }
 
 func (m *maker) firstFocus() describe.ID {

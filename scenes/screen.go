@@ -94,6 +94,7 @@ type screenKey struct {
 	focus       describe.ID
 	panel       panel
 	page, knob  int
+	manner      manner
 	asking      bool
 	keySaid     string
 	step        Step
@@ -111,7 +112,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
 		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
 		task: b.task(), hint: b.nextHint(), text: b.text, echo: b.echo, caret: b.caret,
-		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, step: b.step,
+		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, manner: b.manner, step: b.step,
 		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
 	}
 }
@@ -160,15 +161,19 @@ func visit(n *describe.Node, f func(*describe.Node)) {
 
 // covers says whether a panel, or a notice told in its place, lies over a zone.
 func (s *screen) covers(p panel, z zoneName) bool {
-	switch {
-	case p == noPanel && !s.told || z == sheetZone || s.lay.TooTiny:
+	if p == noPanel && !s.told || z == sheetZone || s.lay.TooTiny {
 		return false
-	case s.lay.Tight:
-		return true
-	case s.lay.Phone:
-		return z != barZone
 	}
-	return z == titleZone || z == stripZone || z == menuZone
+	r := s.zones[z].rect
+	if r.W == 0 { // nothing of it is drawn, but it may be described
+		r = s.lay.Scene
+	}
+	return meets(s.lay.Sheet, r)
+}
+
+// meets says whether two boxes have a part in common.
+func meets(a, b draw.Rect) bool {
+	return a.X < b.X+b.W && b.X < a.X+a.W && a.Y < b.Y+b.H && b.Y < a.Y+a.H
 }
 
 // caretAt is the place in the notebook nearest to x.
@@ -206,11 +211,12 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 	} else {
 		s.rock(b, l)
 	}
-	if s.covers(b.panel, barZone) {
-		return
+	for _, z := range [...]zoneName{stripZone, barZone} {
+		if !s.covers(b.panel, z) {
+			l.Region(s.zones[z].rect)
+			s.sprite(l, z)
+		}
 	}
-	l.Region(s.lay.Bar)
-	s.sprite(l, barZone)
 	if s.covers(b.panel, columnZone) {
 		return
 	}
@@ -225,7 +231,7 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 	}
 }
 
-// rock is the left part of the screen: title, rock and strip.
+// rock is the rock with its title and its menu.
 func (s *screen) rock(b *Bench, l *draw.List) {
 	l.Region(s.lay.Scene)
 	b.stage.Draw(l, b.stageParams())
@@ -239,8 +245,6 @@ func (s *screen) rock(b *Bench, l *draw.List) {
 		l.Region(s.lay.Title)
 		s.sprite(l, titleZone)
 	}
-	l.Region(s.lay.Strip)
-	s.sprite(l, stripZone)
 }
 
 // frame is the mark of the focus round the rock.

@@ -58,7 +58,7 @@ func (m *maker) sheet() {
 	case whyPanel:
 		m.pages("Why", m.why())
 	case keypadPanel:
-		m.pages("Write", m.writing())
+		m.writing()
 	}
 }
 
@@ -321,8 +321,9 @@ func (m *maker) controlsName() string {
 
 // controls are all that the strip and the menu hold where there is room.
 func (m *maker) controls() []block {
+	m.upright = false
 	items := m.items()
-	if m.lay.Tight {
+	if m.alone() {
 		items = append(items, m.button(m.buttonWidgets()[1]))
 	}
 	menu := m.menuWidgets()
@@ -362,9 +363,13 @@ func (m *maker) why() []block {
 	if m.lay.Tight || m.lay.Phone || m.unmarked {
 		for i, r := range m.marks() {
 			var b block
-			for _, w := range m.mark(i, r, min(m.sheetWidth(), 420*m.lay.Text)) {
-				b.add(w)
+			wide := min(m.sheetWidth(), 420*m.lay.Text)
+			mark := m.mark(i, r, wide)
+			if m.width(mark[0])+m.width(mark[1])+8*m.lay.Text > wide {
+				mark[1].rect.Y += mark[0].rect.H
 			}
+			b.add(mark[0])
+			b.add(mark[1])
 			out = append(out, b)
 		}
 	}

@@ -16,6 +16,8 @@ type sketch struct {
 	lay   layout
 	focus describe.ID
 	zones *[zoneCount]zone
+
+	upright bool // steppers have their names above, which takes less width
 }
 
 func (m *sketch) add(z zoneName, w widget) { m.zones[z].widgets = append(m.zones[z].widgets, w) }
@@ -125,8 +127,16 @@ func (m *sketch) controlHeight() float64 { return max(44*m.lay.control(), 1.5*st
 
 func (m *sketch) button(w widget) stripItem {
 	w = m.styled(w, outlined)
-	w.rect.W = max(m.width(w)+24*m.lay.Unit, m.leastTarget())
+	w.rect.W = max(m.width(w)+m.buttonPad(), m.leastTarget())
 	return stripItem{[]widget{w}, w.rect.W}
+}
+
+// buttonPad is the room beside the word of a button, both sides together.
+func (m *sketch) buttonPad() float64 {
+	if m.lay.Phone {
+		return 16 * m.lay.Unit
+	}
+	return 24 * m.lay.Unit
 }
 
 // choice are chips side by side.
@@ -155,13 +165,70 @@ func (m *sketch) stepper(name string, less, more widget) stripItem {
 	c := m.styled(widget{text: name}, caption)
 	c.focus = false
 	a.rect.W, z.rect.W = max(.92*h, m.leastTarget()), max(.92*h, m.leastTarget())
-	if m.lay.Tight {
+	if m.lay.Tight || m.upright {
 		a.rect.W, z.rect.W = max(44*m.lay.Unit, .7*h), max(44*m.lay.Unit, .7*h)
+	}
+	if m.upright {
+		return m.raised(a, c, z)
 	}
 	c.rect.W = m.width(c) + 16*m.lay.Unit
 	c.rect.X = a.rect.W
 	z.rect.X = c.rect.X + c.rect.W
 	return stripItem{[]widget{a, c, z}, z.rect.X + z.rect.W}
+}
+
+// raised is a stepper whose name stands above its halves.
+func (m *sketch) raised(less, name, more widget) stripItem {
+	name.rect.H = math.Ceil(1.4 * name.size)
+	wide := max(m.width(name)+4*m.lay.Unit, less.rect.W+more.rect.W)
+	less.rect.W, more.rect.W = wide/2, wide/2
+	name.rect.W, more.rect.X = wide, wide/2
+	less.rect.Y, more.rect.Y = name.rect.H, name.rect.H
+	return stripItem{[]widget{less, name, more}, wide}
+}
+
+// tall is the height of an item.
+func (it stripItem) tall() float64 {
+	h := 0.0
+	for _, w := range it.parts {
+		h = max(h, w.rect.Y+w.rect.H)
+	}
+	return h
+}
+
+// tallest is the height of a row.
+func tallest(row []stripItem) float64 {
+	h := 0.0
+	for _, it := range row {
+		h = max(h, it.tall())
+	}
+	return h
+}
+
+// stripTall is the height of a strip of rows.
+func (m *sketch) stripTall(rows [][]stripItem) float64 {
+	h := 10 * m.lay.Unit
+	for _, row := range rows {
+		h += tallest(row) + 8*m.lay.Unit
+	}
+	return h
+}
+
+// packed puts each item in the first row, no wider than w, that has room.
+func (m *sketch) packed(items []stripItem, w float64) [][]stripItem {
+	var rows [][]stripItem
+	var used []float64
+next:
+	for _, it := range items {
+		for i := range rows {
+			if used[i]+m.itemGap()+it.width <= w {
+				rows[i], used[i] = append(rows[i], it), used[i]+m.itemGap()+it.width
+				continue next
+			}
+		}
+		rows, used = append(rows, []stripItem{it}), append(used, it.width)
+	}
+	return rows
 }
 
 // wrap breaks the items into rows no wider than w.
@@ -191,15 +258,15 @@ func (m *sketch) itemGap() float64 {
 func (m *sketch) putRows(rows [][]stripItem) {
 	y := m.lay.Strip.Y + 10*m.lay.Unit
 	for _, row := range rows {
-		x := m.lay.Strip.X + m.lay.pad()
+		x, h := m.lay.Strip.X+m.lay.pad(), tallest(row)
 		for _, it := range row {
 			for _, w := range it.parts {
 				w.rect.X += x
-				w.rect.Y = y
+				w.rect.Y += y + h - it.tall()
 				m.add(stripZone, w)
 			}
 			x += it.width + m.itemGap()
 		}
-		y += m.controlHeight() + 8*m.lay.Unit
+		y += h + 8*m.lay.Unit
 	}
 }

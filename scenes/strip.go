@@ -21,24 +21,6 @@ func (m *maker) items() []stripItem {
 	return append(m.knobs(), m.switches()...)
 }
 
-// fewItems are the steppers, or where they do not fit one of them, whose name
-// goes on to the next, and the way to all the other controls.
-func (m *maker) fewItems(word string) []stripItem {
-	more := m.button(widget{id: idMore, name: "More controls", text: word})
-	if m.b.phase != measuring {
-		return []stripItem{more}
-	}
-	knobs := m.knobs()
-	if all := append(knobs[:len(knobs):len(knobs)], more); len(m.wrap(all, m.lay.Strip.W-2*m.lay.pad())) == 1 {
-		return all
-	}
-	it := knobs[m.b.knob%len(knobs)]
-	mid := &it.parts[1]
-	mid.id, mid.role, mid.focus, mid.look = idKnob, describe.Button, true, key
-	mid.name = mid.text + "; press for the next control"
-	return []stripItem{it, more}
-}
-
 // knobs are the steppers. Each half tells the key that does the same.
 func (m *maker) knobs() []stripItem {
 	k := m.b.set.keysFor

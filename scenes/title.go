@@ -10,11 +10,21 @@ import (
 
 // apart says that the title has a row of its own above the rock.
 func (m *maker) apart() bool {
-	return m.lay.Phone || m.lay.W < 1024*m.lay.Unit || m.lay.Text > 1.3*m.lay.Unit
+	return m.lay.Phone || !m.lay.Low && (m.lay.W < 1024*m.lay.Unit || m.lay.Text > 1.3*m.lay.Unit)
 }
 
 // untitled says that there is no room for a title: it then stands under More.
 func (m *maker) untitled() bool { return m.lay.Tight && !m.lay.Phone }
+
+// stepless says that there is no room for the steps beside the rock: the name
+// then tells the one under way.
+func (m *maker) stepless() bool {
+	if !m.lay.Low {
+		return m.lay.Tight
+	}
+	_, wide := m.steps()
+	return m.lay.pad()+wide > m.lay.Scene.W/2-24*m.lay.Unit
+}
 
 // headerHeight is the height of that row.
 func (m *maker) headerHeight() float64 {
@@ -43,7 +53,7 @@ func (m *maker) title() {
 		y = 12 * u
 	}
 	name := m.titleWords(size)
-	if m.apart() {
+	if m.apart() || m.lay.Low {
 		size, y = 20*t, 10*u
 	}
 	w := widget{id: idTitle, role: describe.Heading, name: name, text: name, look: plain, size: size, bold: true, leading: 1.3 * size}
@@ -51,7 +61,7 @@ func (m *maker) title() {
 	m.add(titleZone, w)
 	right, bottom := x+w.rect.W, y+1.3*size
 	steps, wide := m.steps()
-	if m.lay.Tight {
+	if m.stepless() {
 		bottom += 4 * u
 	} else if sx := right + 24*u; m.apart() && sx+wide < m.lay.Scene.W-m.lay.pad() {
 		right, bottom = m.putSteps(steps, m.lay.Scene.W-m.lay.pad()-wide, y+3*u), bottom+6*u
@@ -77,14 +87,18 @@ func (m *maker) titleWords(size float64) string {
 	switch {
 	case m.b.exam != nil:
 		name = m.b.exam.name
-	case m.apart():
+	case m.apart() || m.lay.Low:
 		name = fmt.Sprintf("Station %d", m.b.number)
 	}
-	if !m.lay.Tight {
+	if !m.stepless() {
 		return name
 	}
 	whole := name + ": " + [...]string{"strike", "dip", "note"}[m.b.task()]
-	if draw.Measure(draw.Bold, size, whole, 0) > m.lay.W-2*m.lay.pad() {
+	room := m.lay.Scene.W - 2*m.lay.pad()
+	if m.lay.Low {
+		room -= 80 * m.lay.Text
+	}
+	if draw.Measure(draw.Bold, size, whole, 0) > room {
 		return name
 	}
 	return whole
@@ -127,11 +141,7 @@ func (m *maker) place(x, y, right float64) (float64, float64) {
 	size := noteSize * m.lay.Text
 	put := func(id describe.ID, role describe.Role, s string, soft bool) {
 		w := widget{id: id, role: role, name: s, look: plain, size: size, leading: 1.35 * size, soft: soft}
-		wide := min(m.lay.Scene.W*.55, 460*m.lay.Text)
-		if m.apart() {
-			wide = m.lay.Scene.W - 2*m.lay.pad()
-		}
-		lines := draw.Wrap(draw.Regular, size, wide, s)
+		lines := draw.Wrap(draw.Regular, size, m.placeWide(), s)
 		w.text = joinLines(lines)
 		w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: w.leading * float64(len(lines))}
 		m.add(titleZone, w)
@@ -145,6 +155,14 @@ func (m *maker) place(x, y, right float64) (float64, float64) {
 		m.s.zones[titleZone].last().again = m.b.notices
 	}
 	return right, y
+}
+
+// placeWide is how wide the words of the place may be.
+func (m *maker) placeWide() float64 {
+	if m.apart() {
+		return m.lay.Scene.W - 2*m.lay.pad()
+	}
+	return min(m.lay.Scene.W*.55, 460*m.lay.Text)
 }
 
 func (m *maker) declination() string {

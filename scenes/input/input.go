@@ -101,6 +101,7 @@ type Act struct {
 // Frame is everything since the last frame, in the order it happened.
 type Frame struct {
 	W, H     float64 // size of the picture in device pixels; pointers use them too
+	Touch    bool    // who works it has a finger at hand and no keyboard, as far as is known
 	Scale    float64 // device pixels in one nominal pixel, at least the size text needs
 	Ticks    int     // fixed steps of 1/120 s that have passed
 	Presses  []Press
