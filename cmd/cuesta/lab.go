@@ -36,7 +36,8 @@ func labCommand(e env) *cobra.Command {
 		Long: "Takes the readings that a class takes at real slabs in a room, line by line on\n" +
 			"standard input: a17 3 035/30 is what student a17 reads at station 3. Every reading\n" +
 			"is safe on the disk before it is confirmed; after a crash, or quit, the same\n" +
-			"command goes on where it stopped. The line help lists the lines.\n\n" +
+			"command goes on where it stopped. The line help lists the lines. cuesta open lab\n" +
+			"opens the same as a screen, with the same flags.\n\n" +
 			"STATIONS.toml holds the instructor's true values; --example prints one with\n" +
 			"remarks. --withhold says nothing about right or wrong. --blank writes a copy\n" +
 			"without the true values, for the machine in the room. The folder --out gets\n" +

@@ -13,20 +13,82 @@ import (
 	"github.com/spf13/cobra"
 
 	"cuesta/cmd/internal/display"
+	"cuesta/quiz/form"
 	"cuesta/scenes/lesson"
 )
 
+// opener is how a window is opened. What it holds beside the scene is handed on
+// to the bench program.
+type opener struct {
+	env
+	full, guest, announce, speak, withhold bool
+	roster, folder, station                string // of a lab
+}
+
 func openCommand(e env) *cobra.Command {
-	return &cobra.Command{
+	o := &opener{env: e}
+	cmd := &cobra.Command{
 		Use:   "open [SCENE] [FILE]",
 		Short: "The bench, a form or anything else, in a window",
 		Long: "Starts the bench program that stands beside this one, or, inside a checkout, builds\n" +
 			"and starts it. It needs a display; cuesta spoken is the same bench without one.\n\n" +
 			"The scenes:\n" + sceneLines() +
 			"A form (ID.form.json) opens by its file alone.",
-		Example: "  cuesta open\n  cuesta open hall\n  cuesta open lecture two-readings\n  cuesta open a17.form.json",
-		RunE:    func(_ *cobra.Command, words []string) error { return open(e, words) },
+		Example: "  cuesta open\n  cuesta open hall\n  cuesta open lecture two-readings --full-screen\n" +
+			"  cuesta open lab stations.toml --roster class.csv --station A\n  cuesta open a17.form.json",
+		RunE: func(_ *cobra.Command, words []string) error { return o.open(words) },
 	}
+	f := cmd.Flags()
+	f.BoolVar(&o.full, "full-screen", false, "fill the screen")
+	f.BoolVar(&o.guest, "guest", false, "keep nothing: no progress, no settings")
+	f.BoolVar(&o.announce, "announce", false, "write each change of the screen as a line on standard output")
+	f.BoolVar(&o.speak, "speak", false, "have it spoken, as the setting Speech does")
+	f.StringVar(&o.roster, "roster", "", "of a lab: the class (CSV); others are refused then")
+	f.StringVar(&o.folder, "out", "", "of a lab: folder for the readings (readings)")
+	f.StringVar(&o.station, "station", "", "of a lab: the one station that stands beside this screen")
+	f.BoolVar(&o.withhold, "withhold", false, "of a lab: say nothing about right or wrong before the marking")
+	return cmd
+}
+
+// flags are what the bench program is told before the scene. Files have names
+// that hold wherever it runs, and a roster is read first, so that all that is
+// wrong with it is told here.
+func (o *opener) flags(scene []string) ([]string, error) {
+	lab := len(scene) > 0 && scene[0] == "lab"
+	var out []string
+	for _, f := range []struct {
+		name string
+		on   bool
+	}{{"--full-screen", o.full}, {"--guest", o.guest}, {"--announce", o.announce}, {"--speak", o.speak}} {
+		if f.on {
+			out = append(out, f.name)
+		}
+	}
+	if !lab && (o.roster != "" || o.folder != "" || o.station != "" || o.withhold) {
+		return nil, misreadf("--roster, --out, --station and --withhold are of a lab; write them with open lab and its file")
+	}
+	if o.roster != "" {
+		if _, err := readFile(o.env, o.roster, form.ReadRoster); err != nil {
+			return nil, err
+		}
+	}
+	for _, f := range []struct{ name, path string }{{"--roster", o.roster}, {"--out", o.folder}} {
+		if f.path == "" {
+			continue
+		}
+		path, err := filepath.Abs(f.path)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, f.name, path)
+	}
+	if o.station != "" {
+		out = append(out, "--station", o.station)
+	}
+	if o.withhold {
+		out = append(out, "--withhold")
+	}
+	return out, nil
 }
 
 // scene is what can be opened in a window.
@@ -106,8 +168,12 @@ func fileOf(e env, s scene, name string) (string, error) {
 	return filepath.Abs(name)
 }
 
-func open(e env, words []string) error {
-	words, err := sceneOf(e, words)
+func (o *opener) open(words []string) error {
+	words, err := sceneOf(o.env, words)
+	if err != nil {
+		return err
+	}
+	flags, err := o.flags(words)
 	if err != nil {
 		return err
 	}
@@ -121,8 +187,8 @@ func open(e env, words []string) error {
 	if here, err := os.Getwd(); err == nil {
 		c.Args = append(c.Args, "--folder", here)
 	}
-	c.Args = append(c.Args, words...)
-	c.Stdin, c.Stdout, c.Stderr = e.in, e.out, e.err
+	c.Args = append(append(c.Args, flags...), words...)
+	c.Stdin, c.Stdout, c.Stderr = o.in, o.out, o.err
 	err = c.Run()
 	var ended *exec.ExitError
 	if errors.As(err, &ended) && ended.Exited() {
