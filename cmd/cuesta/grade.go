@@ -133,6 +133,8 @@ func submissions(names []string) ([]grade.Source, error) {
 	for _, name := range names {
 		info, err := os.Stat(name)
 		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			return nil, fmt.Errorf("%s: there is no such file or folder", name)
 		case err != nil:
 			return nil, err
 		case !info.IsDir():
@@ -346,7 +348,9 @@ func (g *grader) summary(rep grade.Report, of int) error {
 		}
 		fmt.Fprintf(g.err, "refused %s: %s\n", r.Source, r.Reason)
 	}
-	if n := len(rep.Refused); n > 0 {
+	if n := len(rep.Refused); n > 0 && len(rep.Results) == 0 {
+		return fmt.Errorf("%d of %s refused, for the reasons above; nothing was marked", n, counted(of, "file"))
+	} else if n > 0 {
 		return fmt.Errorf("%d of %s refused, for the reasons above; the others are marked", n, counted(of, "file"))
 	}
 	return nil

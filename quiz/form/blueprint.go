@@ -72,7 +72,7 @@ func ReadBlueprint(from io.Reader) (Blueprint, error) {
 	return b, c.Result()
 }
 
-var blueprintFile = written.Kind{Name: "a blueprint", Err: ErrBlueprint, Largest: LargestBlueprint}
+var blueprintFile = written.Kind{Name: "a blueprint", Err: ErrBlueprint, Largest: LargestBlueprint, Table: "item"}
 
 // checker reads the values of a file.
 type checker struct{ *written.Checker }

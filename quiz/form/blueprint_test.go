@@ -82,6 +82,20 @@ reading = 99
 	}
 }
 
+// A file of the other kind is named for what it is.
+func TestAFileOfAnotherKind(t *testing.T) {
+	stations := "title = \"a\"\n\n[[station]]\nname = \"A\"\n"
+	_, err := ReadBlueprint(strings.NewReader(stations))
+	want := "this blueprint cannot be used yet: line 3, column 1: read [[station]], so this is a file of stations, which cuesta lab takes; a blueprint has [[item]]"
+	if err == nil || err.Error() != want {
+		t.Errorf("got %v, want %s", err, want)
+	}
+	_, err = ReadStations(strings.NewReader(Example()))
+	if err == nil || !strings.Contains(err.Error(), "so this is a blueprint, which cuesta deal takes; a file of stations has [[station]]") {
+		t.Errorf("got %v, want it named a blueprint", err)
+	}
+}
+
 func TestBlueprintsThatAreRefused(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
 		{"empty", "", "there is no title"},

@@ -97,13 +97,14 @@ var begun = regexp.MustCompile(`^\{"cuesta":"([^"]*)","version":(-?[0-9]+)[,}]`)
 
 // checkHead looks at kind and version, which decide how the rest is read.
 func checkHead(start []byte, kind string) error {
-	text := strings.Join(strings.Fields(strings.ToValidUTF8(string(start), "·")), "")
+	words := strings.Fields(strings.ToValidUTF8(string(start), "·"))
+	text := strings.Join(words, "")
 	h := begun.FindStringSubmatch(text)
 	switch {
 	case text == "":
 		return wrong(ErrFile, "read nothing; a %s begins with {\"cuesta\": %q", kind, kind)
 	case h == nil:
-		return wrong(ErrFile, "read %s; a %s begins with {\"cuesta\": %q, \"version\": %d", shortened(text), kind, kind, version)
+		return wrong(ErrFile, "read %s; a %s begins with {\"cuesta\": %q, \"version\": %d", shortened(strings.Join(words, " ")), kind, kind, version)
 	case h[1] != kind:
 		return wrong(ErrFile, "it says it is a %s; this takes a %s", shortened(h[1]), kind)
 	case h[2] != strconv.Itoa(version):

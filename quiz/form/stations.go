@@ -46,7 +46,7 @@ const (
 	usualReadings  = 5
 )
 
-var stationsFile = written.Kind{Name: "a file of stations", Err: ErrStations, Largest: LargestBlueprint}
+var stationsFile = written.Kind{Name: "a file of stations", Err: ErrStations, Largest: LargestBlueprint, Table: "station"}
 
 // ReadStations reads a file of stations (TOML): a lab as a blueprint with a
 // part for each station. It is as strict as ReadBlueprint, and its errors are

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"reflect"
+	"regexp"
 	"sort"
 	"strconv"
 	"strings"
@@ -18,6 +19,35 @@ type Kind struct {
 	Name    string // "a lesson"
 	Err     error  // of every problem: what the file is not
 	Largest int    // size in bytes above which it is not read
+	Table   string // of which there must be one: "step"
+}
+
+// kinds are the files that are written by hand, by their tables: what each is,
+// and the command that takes it.
+var kinds = map[string][2]string{
+	"item": {"a blueprint", "cuesta deal"}, "station": {"a file of stations", "cuesta lab"}, "step": {"a lesson", "cuesta lesson"},
+}
+
+var tableHead = regexp.MustCompile(`(?m)^[ \t]*\[\[[ \t]*([a-z]+)[ \t]*\]\]`)
+
+// another says that a text is a file of another kind, by the tables in it.
+func (k Kind) another(text []byte) error {
+	var first Problem
+	for _, m := range tableHead.FindAllSubmatchIndex(text, -1) {
+		name := string(text[m[2]:m[3]])
+		is, known := kinds[name]
+		switch {
+		case name == k.Table:
+			return nil
+		case known && first.Said == "":
+			at := placed(text, m[2]-2)
+			first = Problem{at.line, at.column, fmt.Sprintf("read [[%s]], so this is %s, which %s takes; %s has [[%s]]", name, is[0], is[1], k.Name, k.Table)}
+		}
+	}
+	if k.Table == "" || first.Said == "" {
+		return nil
+	}
+	return k.wrong(first)
 }
 
 // Checker gathers the problems of a file.
@@ -36,6 +66,9 @@ type Checker struct {
 func Decode(text []byte, into any, k Kind) (*Checker, error) {
 	text, err := k.plain(text)
 	if err != nil {
+		return nil, err
+	}
+	if err := k.another(text); err != nil {
 		return nil, err
 	}
 	c := &Checker{kind: k, shape: reflect.TypeOf(into).Elem()}

@@ -34,7 +34,7 @@ const (
 	LineRows  = 2
 )
 
-var kind = written.Kind{Name: "a lesson", Err: ErrLesson, Largest: Largest}
+var kind = written.Kind{Name: "a lesson", Err: ErrLesson, Largest: Largest, Table: "step"}
 
 // lessonTOML is the shape of the file. Values are read as they come, so that one
 // of the wrong type does not hide what else is wrong.
