@@ -95,6 +95,7 @@ type Bench struct {
 	exam    *exam  // where the bench answers a question of a form
 	leave   func() // for the hall, where there is one
 	manner  manner
+	frames  int // shown so far
 }
 
 // NewBench sets up a bench. What cannot be loaded from the store is told on
@@ -250,6 +251,7 @@ func (b *Bench) try(err error) {
 // that were carried out.
 func (b *Bench) Update(in input.Frame) []sim.Command {
 	b.issued = b.issued[:0]
+	b.frames++
 	b.manner = mannerOf(in.Touch)
 	b.screen.resize(in)
 	b.screen.build(b)

@@ -184,7 +184,7 @@ func (m *hallMaker) doors() {
 		m.place(col, pad+float64(c)*(colW+gap), y)
 	}
 	if len(pages) > 1 {
-		more := m.styled(widget{id: idPanelMore, name: fmt.Sprintf("More, page %d of %d", at+1, len(pages)), text: fmt.Sprintf("More %d/%d", at+1, len(pages))}, outlined)
+		more := m.styled(widget{id: idPanelMore, name: fmt.Sprintf("More %d/%d: the next page", at+1, len(pages)), text: fmt.Sprintf("More %d/%d", at+1, len(pages))}, outlined)
 		more.rect.W = m.width(more) + 24*u
 		more.rect.X, more.rect.Y = pad+wide-more.rect.W, 8*u
 		m.add(sheetZone, more)
@@ -358,8 +358,8 @@ type vitrine struct {
 	ses   *session.Session
 }
 
-// late is how many frames the doors stand before the rock does: it takes long
-// to paint, and nobody is to wait for it.
+// late is how many frames a screen stands before what takes long to paint, the
+// rock beside the doors or the magnifiers: nobody is to wait for it.
 const late = 2
 
 func (v *vitrine) draw(l *draw.List, r draw.Rect, unit float64, set Settings, age int) {

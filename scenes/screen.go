@@ -227,7 +227,9 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 			continue
 		}
 		s.sprite(l, magnifierZone)
-		s.insets(b, l, i)
+		if !l.Live || b.frames > late {
+			s.insets(b, l, i)
+		}
 	}
 }
 
