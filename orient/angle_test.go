@@ -35,6 +35,17 @@ func TestFrom(t *testing.T) {
 	}
 }
 
+// Exact at the quarters: 270 is the other end of 090.
+func TestFromLine(t *testing.T) {
+	for _, c := range []struct{ z, y, want float64 }{
+		{10, 350, 20}, {190, 350, 20}, {180, 0, 0}, {90, 0, 90}, {270, 0, 90}, {0, 90, 90}, {100, 0, -80}, {35, 215, 0},
+	} {
+		if got := az(c.z).FromLine(az(c.y)).Degrees(); math.Abs(got-c.want) > 1e-9 {
+			t.Errorf("%v from the line %v is %v, want %v", c.z, c.y, got, c.want)
+		}
+	}
+}
+
 func TestWrapped(t *testing.T) {
 	for _, c := range []struct{ in, want float64 }{{0, 0}, {180, 180}, {-180, 180}, {181, -179}, {540, 180}, {-90, -90}, {360, 0}} {
 		if got := deg(c.in).Wrapped().Degrees(); math.Abs(got-c.want) > 1e-9 {

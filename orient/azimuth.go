@@ -34,5 +34,18 @@ func (z Azimuth) Opposite() Azimuth { return z.Add(Half) }
 // From returns the turn from y to z, in (−π, π], clockwise positive.
 func (z Azimuth) From(y Azimuth) Angle { return (Angle(z) - Angle(y)).Wrapped() }
 
+// FromLine returns the turn from the line that y is an end of to the line of z,
+// in (−π/2, π/2], clockwise positive: which end either is does not matter.
+func (z Azimuth) FromLine(y Azimuth) Angle {
+	switch d := z.From(y); {
+	case d > Right:
+		return d - Half
+	case d <= -Right:
+		return d + Half
+	default:
+		return d
+	}
+}
+
 // Vec returns h(z), the horizontal unit vector.
 func (z Azimuth) Vec() Vec { return Vec{X: Angle(z).Sin(), Y: Angle(z).Cos()} }

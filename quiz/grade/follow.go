@@ -54,21 +54,9 @@ func (b *bench) taken(strike, dip bool) {
 func (b *bench) strikeOffsets(p orient.Plane) []orient.Angle {
 	var off []orient.Angle
 	for _, s := range b.strikes {
-		off = append(off, lineOffset(s, p.Strike))
+		off = append(off, s.FromLine(p.Strike))
 	}
 	return off
-}
-
-// lineOffset is the turn from the line y to the line z, in (−π/2, π/2].
-func lineOffset(z, y orient.Azimuth) orient.Angle {
-	d := z.From(y)
-	switch {
-	case d > orient.Right:
-		return d - orient.Half
-	case d <= -orient.Right:
-		return d + orient.Half
-	}
-	return d
 }
 
 func (b *bench) dipOffsets(p orient.Plane) []orient.Angle {

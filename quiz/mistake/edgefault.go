@@ -20,7 +20,7 @@ func (e Evidence) otherEndForward() bool {
 // strike, or its other end: level and needle, and the ring.
 func (e Evidence) edgeFaults() (faults []fault, declination fault) {
 	d := e.Edge.Shown.Dial
-	level := fault{LevelNotCentred, lineOffset(e.trend(), e.Truth.Strike)}
+	level := fault{LevelNotCentred, e.trend().FromLine(e.Truth.Strike)}
 	declination = e.ringFault()
 	expected := e.trend().Add(declination.effect)
 	needle := fault{needleKind(d), d.North.From(expected)}

@@ -53,21 +53,9 @@ func (e Evidence) turned(z orient.Azimuth) orient.Azimuth {
 // or by the line where the end means nothing.
 func (e Evidence) offset(z, y orient.Azimuth) orient.Angle {
 	if e.upright() {
-		return lineOffset(z, y)
+		return z.FromLine(y)
 	}
 	return z.From(y)
-}
-
-// lineOffset is the turn from the line y to the line z, in (−π/2, π/2].
-func lineOffset(z, y orient.Azimuth) orient.Angle {
-	d := z.From(y)
-	switch {
-	case d > orient.Right:
-		return d - orient.Half
-	case d <= -orient.Right:
-		return d + orient.Half
-	}
-	return d
 }
 
 // writtenFrom is what the notation of the answer writes for the strike z, and

@@ -28,7 +28,7 @@ func OfRefused(text string, err error, e Evidence) (Finding, bool) {
 // for the strike, which makes right letters impossible.
 func (e Evidence) ofLetters(ns []orient.Angle) Finding {
 	if len(ns) > 0 && e.Truth.Dip > 0 {
-		off := lineOffset(orient.AzimuthOf(ns[0]), e.Truth.DipDirection())
+		off := orient.AzimuthOf(ns[0]).FromLine(e.Truth.DipDirection())
 		if off.Abs() <= e.Limits.Strike {
 			return Finding{DirectionForStrike, 0.9, e.said(DirectionForStrike, nil), nil}
 		}

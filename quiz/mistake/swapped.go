@@ -41,5 +41,5 @@ func (e Evidence) exchange() (orient.Azimuth, orient.Angle, bool) {
 // swapShows says whether the exchange makes both numbers wrong.
 func (e Evidence) swapShows() bool {
 	strike, dip, ok := e.exchange()
-	return ok && lineOffset(strike, e.Truth.Strike).Abs() > e.Limits.Strike && (dip-e.Truth.Dip).Abs() > e.Limits.Dip
+	return ok && strike.FromLine(e.Truth.Strike).Abs() > e.Limits.Strike && (dip-e.Truth.Dip).Abs() > e.Limits.Dip
 }
