@@ -33,6 +33,7 @@ func Judge(c Case) Verdict {
 	v.Right = v.StrikeRight && v.SideRight && v.EndRight && v.DipRight && v.WayUpRight
 	v.Points = c.points(v)
 	v.Understood = understood(c.Entry)
+	v.measured = !c.Entry.DipMissing && (c.Entry.HasStrike || !v.StrikeAsked)
 	v.Mistakes = mistake.Diagnose(c.Evidence(), mistake.Wrong{
 		Strike: !v.StrikeRight || !v.SideRight || !v.EndRight, Dip: !v.DipRight})
 	v.Said = c.said(v)

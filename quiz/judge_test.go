@@ -240,6 +240,26 @@ func TestSaid(t *testing.T) {
 	}
 }
 
+// By how much and to which side, worked out by hand from the written figures.
+func TestFigures(t *testing.T) {
+	for _, c := range []struct {
+		text  string
+		truth orient.Plane
+		want  string
+	}{
+		{"040/33", plane(35, 30), "In figures: the strike line is 5.0° clockwise, the dip is 3.0° too steep."},
+		{"030/27.5", plane(35, 30), "In figures: the strike line is 5.0° anticlockwise, the dip is 2.5° too gentle."},
+		{"355/30", plane(5, 30), "In figures: the strike line is 10.0° anticlockwise, the dip is 0.0° off."},
+		{"220/30", plane(35, 30), "In figures: the strike line is 5.0° clockwise, the dip is 0.0° off."}, // from the other end
+		{"123/03", plane(0, 0), "In figures: the dip is 3.0° too steep."},
+		{"horizontal", plane(0, 20), ""},
+	} {
+		if got := judged(t, c.text, orient.AzimuthDip, c.truth).Figures(); got != c.want {
+			t.Errorf("%s for %v:\n got %s\nwant %s", c.text, c.truth, got, c.want)
+		}
+	}
+}
+
 // No answer whatever makes Judge panic, or gives a number that JSON cannot
 // write, or says more points than there are.
 func FuzzJudge(f *testing.F) {

@@ -1,6 +1,7 @@
 package quiz
 
 import (
+	"fmt"
 	"strings"
 
 	"cuesta/orient"
@@ -71,4 +72,36 @@ func strikeOutcome(v Verdict) string {
 	default:
 		return "The strike line is right, but the bed dips to its other side."
 	}
+}
+
+// StrikeOff is by how much and to which side the strike line was written off the
+// bed's, such as 4.5° clockwise.
+func (v Verdict) StrikeOff() string { return off(v.LineError, "clockwise", "anticlockwise") }
+
+// DipOff is by how much the dip was written off the bed's, such as 2.0° too
+// steep.
+func (v Verdict) DipOff() string { return off(v.DipError, "too steep", "too gentle") }
+
+// Figures are both in a sentence: the true plane can be worked out from it, which
+// Said keeps to itself. "" stands for an answer that lacks one of the two.
+func (v Verdict) Figures() string {
+	switch dip := "the dip is " + v.DipOff(); {
+	case !v.measured:
+		return ""
+	case !v.StrikeAsked:
+		return "In figures: " + dip + "."
+	default:
+		return "In figures: the strike line is " + v.StrikeOff() + ", " + dip + "."
+	}
+}
+
+func off(a orient.Angle, more, less string) string {
+	side := more
+	switch d := a.Degrees(); {
+	case d > -.05 && d < .05:
+		side = "off"
+	case d < 0:
+		side = less
+	}
+	return fmt.Sprintf("%.1f° %s", a.Abs().Degrees(), side)
 }

@@ -30,6 +30,7 @@ type Verdict struct {
 
 	Mistakes []mistake.Finding // the probable reasons, the most probable first
 	Said     string            // the verdict in a few calm sentences, without the true numbers
+	measured bool              // the answer has all that was asked for
 }
 
 type verdictJSON struct {

@@ -1,16 +1,19 @@
 package scenes
 
 import (
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
 
 	"cuesta/orient"
+	"cuesta/quiz"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keymap"
 	"cuesta/scenes/lesson"
 	"cuesta/scenes/session"
+	"cuesta/sim"
 )
 
 // aloud is a scene with the screen off: all that is known of it is what is said.
@@ -193,4 +196,130 @@ func atInstrument(said []string) []string {
 	return slices.DeleteFunc(slices.Clone(said), func(s string) bool {
 		return strings.Contains(s, "shown magnified") || strings.Contains(s, "type the") || strings.Contains(s, "just type")
 	})
+}
+
+// Pressing the keys that are said brings the bubble home, wherever it stands:
+// in large steps until they say the other way, then in smaller ones.
+func TestTheKeysThatAreSaidLevelThePlate(t *testing.T) {
+	for seed := range uint64(12) {
+		p := session.Deal(seed, Settings{}.Mix(quiz.Tally{}))
+		b, err := NewBench(BenchOptions{Plane: &p, Seed: seed})
+		if err != nil {
+			t.Fatal(err)
+		}
+		a := hears(b)
+		if seed%2 == 1 {
+			a.typed("t")
+			for b.obs.Arc.Arm < 10*orient.Degree {
+				a.typed("s")
+				b.do(sim.Command{Kind: sim.Swing, Angle: 20 * orient.Degree})
+				b.do(sim.Command{Kind: sim.Arm, Angle: 20 * orient.Degree})
+			}
+			a.wait(60)
+		}
+		follow(t, b, a)
+	}
+}
+
+// follow presses each key that is said, in turn, until the bubble is home.
+func follow(t *testing.T, b *Bench, a *aloud) {
+	t.Helper()
+	home := func() bool {
+		if b.obs.Seat == sim.OnSide {
+			return b.obs.Tube.Centred
+		}
+		return b.obs.Round.Centred
+	}
+	last, size := map[string]string{}, map[string]input.Mods{}
+	for n := 0; !home(); n++ {
+		if n == 150 {
+			t.Fatalf("plane %v, %v: not level after %d presses; keys %q", b.ses.Truth(), b.obs.Seat, n, a.Description().Find(idHint).Keys)
+		}
+		keys := a.Description().Find(idHint).Keys
+		found := homeWords.FindAllStringSubmatch(keys, -1)
+		if len(found) == 0 {
+			t.Fatalf("plane %v: no key is said: %q", b.ses.Truth(), keys)
+		}
+		f := found[n%len(found)]
+		arrow, does := f[1], f[2]
+		switch was, ok := last[does]; {
+		case !ok:
+			size[does] = input.Shift
+		case was != arrow && size[does] == input.Shift:
+			size[does] = 0
+		case was != arrow:
+			size[does] = input.Ctrl
+		}
+		last[does] = arrow
+		a.frame(input.Frame{Presses: []input.Press{{Key: arrowKeys[arrow], Mods: size[does]}}})
+		a.wait(15)
+	}
+}
+
+var (
+	homeWords = regexp.MustCompile(`([←→↑↓]) (rolls it in|swings it in|turns the arm home)`)
+	arrowKeys = map[string]input.Key{"←": input.Left, "→": input.Right, "↑": input.Up, "↓": input.Down}
+)
+
+// The keys are those in force, and are said anew when another helps.
+func TestTheKeyThatLevelsIsSaidAsItIsMapped(t *testing.T) {
+	keys, _, err := keymap.Map{}.With(keymap.SwingMore, keymap.Stroke{Rune: 'k'})
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, a := benchAloud(t)
+	b.Choose(Settings{Keys: keys})
+	b.do(sim.Command{Kind: sim.Swing, Angle: -10*orient.Degree - b.ses.World().Pose().Swing}) // its forward end is high, and the rock falls to the right
+	a.said = nil
+	a.wait(60)
+	if !hasWords(a.said, "K swings it in") {
+		t.Errorf("%q, want the key K", a.said)
+	}
+	said := a.press(input.Press{Rune: 'k', Mods: input.Shift}, input.Press{Rune: 'k', Mods: input.Shift})
+	if !hasWords(said, "left arrow swings it in") {
+		t.Errorf("%q, want the left arrow", said)
+	}
+}
+
+// Nothing is said to be noted or complete before it is.
+func TestTheNoteIsSaidToBeWhatItIs(t *testing.T) {
+	for _, tt := range []struct {
+		typed, want, not string
+	}{
+		{"035", "Written, not yet recorded.", "Noted"},
+		{"035/3", "One digit of the dip so far: type the second, or record it.", "complete"},
+		{"035/30", "The reading is complete", "so far"},
+		{"N35E 3SE", "The reading is complete", "so far"},
+	} {
+		b, a := benchAloud(t)
+		b.focus = idNotebook
+		said := a.typed(tt.typed)
+		last := a.Description().Find(idHint).Name
+		if !hasWords(said, tt.want) || !strings.Contains(last, tt.want) || strings.Contains(last, tt.not) {
+			t.Errorf("%q: %q, at last %q; want %q", tt.typed, said, last, tt.want)
+		}
+	}
+}
+
+// Where the bubble is, is said with its unit, in figures as before.
+func TestTheBubbleIsSaidWithItsUnit(t *testing.T) {
+	_, a := benchAloud(t)
+	for _, said := range [][]string{a.said, a.typed("d"), a.typed("t"), a.typed("d")} {
+		for _, s := range said {
+			if strings.Contains(s, "ubble") && strings.ContainsAny(s, "0123456789") &&
+				!strings.HasSuffix(s, ", in ring radii.") && !strings.HasSuffix(s, ", in half gaps.") && !strings.Contains(s, "in ring radii; up to ") {
+				t.Errorf("%q says no unit", s)
+			}
+		}
+	}
+}
+
+// What is wrong is said with its size and side, in the window as in the terminal.
+func TestTheVerdictSaysBothSides(t *testing.T) {
+	_, a := benchAloud(t) // of 035/30
+	a.typed("050/25")
+	said := a.key(input.Enter)
+	if !hasWords(said, "Strike line: 15.0° clockwise") || !hasWords(said, "Dip: 5.0° too gentle") {
+		t.Errorf("%q", said)
+	}
 }

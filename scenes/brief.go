@@ -17,13 +17,15 @@ func (b *Bench) brief(h hint) string {
 	case hintReadStrike:
 		return "Read the north end; type the " + b.strikeWord() + "."
 	case hintTurn:
-		return "Noted. Go on to the dip."
+		return "Written. Go on to the dip."
 	case hintArm:
 		return "Swing down the dip, centre the arm."
 	case hintReadDip:
 		return "Read the outer scale; type the dip."
 	case hintFirstStrike:
 		return "Note the dip; the strike is still to come."
+	case hintOneDigit:
+		return "One digit: type the second, or record."
 	case hintRecord:
 		return "Complete: record it."
 	case hintRight:

@@ -1,6 +1,9 @@
 package scenes
 
 import (
+	"cmp"
+	"strings"
+
 	"cuesta/orient"
 	"cuesta/scenes/keymap"
 	"cuesta/sim"
@@ -20,6 +23,7 @@ const (
 	hintReadDip
 	hintFirstStrike
 	hintRecord
+	hintOneDigit
 	hintLocked
 	hintRight
 	hintWrong
@@ -51,6 +55,8 @@ func (b *Bench) nextHint() hint {
 		return hintWrong
 	case b.phase == shown:
 		return hintShown
+	case b.complete && b.oneDigit():
+		return hintOneDigit
 	case b.complete:
 		return hintRecord
 	case b.obs.Seat == sim.OnSide:
@@ -92,13 +98,20 @@ func (b *Bench) sideHint() hint {
 	}
 }
 
+// oneDigit says that the note ends in a single digit of a dip, which may be the
+// first of two.
+func (b *Bench) oneDigit() bool {
+	rest := strings.TrimRight(b.text, "0123456789.")
+	return len(b.text)-len(rest) == 1
+}
+
 // ofInstrument says that the next thing to do is done at the instrument and not
 // in the notebook.
 func (b *Bench) ofInstrument() bool {
 	switch b.nextHint() {
 	case hintLevel, hintRubbing, hintTouching, hintLocked, hintRing, hintSettle, hintArm:
 		return true
-	case hintReadStrike, hintTurn, hintReadDip, hintFirstStrike, hintRecord, hintRight, hintWrong, hintShown, hintPanel:
+	case hintReadStrike, hintTurn, hintReadDip, hintFirstStrike, hintRecord, hintOneDigit, hintRight, hintWrong, hintShown, hintPanel:
 	}
 	return false
 }
@@ -114,11 +127,11 @@ func (b *Bench) line(h hint) (say, keys string) {
 	swing, lift := b.keysDo("swing", keymap.SwingLess, keymap.SwingMore), b.keysDo("roll", keymap.Lift, keymap.Lower)
 	switch h {
 	case hintRubbing:
-		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", both(swing, lift)
+		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", cmp.Or(b.homeKeys(), both(swing, lift))
 	case hintTouching:
 		return "The plate lies against the rock: roll it back, or swing it.", both(swing, lift)
 	case hintLevel:
-		return "Bring the bubble into the ring: swing the edge and roll the plate.", both(swing, lift)
+		return "Bring the bubble into the ring: swing the edge and roll the plate.", cmp.Or(b.homeKeys(), both(swing, lift))
 	case hintSettle:
 		return "Let the needle come to rest; a tap on the case helps.", b.keysDo("taps", keymap.Tap)
 	case hintLocked:
@@ -128,13 +141,15 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintReadStrike:
 		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", b.justType()
 	case hintTurn:
-		return "Noted. Next, turn the plate on its side, its edge straight down the dip.", b.enterDoes("turns the plate")
+		return "Written, not yet recorded. Turn the plate on its side, edge straight down the dip.", b.enterDoes("turns the plate")
 	case hintArm:
-		return "Swing the edge down the dip, where the arm reads most; centre its bubble.", both(swing, b.keysDo("arm", keymap.Lift, keymap.Lower))
+		return "Swing the edge down the dip, where the arm reads most; centre its bubble.", both(swing, cmp.Or(b.homeKeys(), b.keysDo("arm", keymap.Lift, keymap.Lower)))
 	case hintReadDip:
 		return "With the edge straight down the dip, read the outer scale; type the dip.", b.justType()
 	case hintFirstStrike:
 		return "Note the dip, then turn the plate back: the strike is still to come.", b.keysDo("turns the plate", keymap.TurnOver)
+	case hintOneDigit:
+		return "One digit of the dip so far: type the second, or " + b.manner.by("record it", "tap Record") + ".", b.enterDoes("records")
 	case hintRecord:
 		return "The reading is complete: " + b.manner.by("record it", "tap Record") + ".", b.enterDoes("records")
 	case hintRight:

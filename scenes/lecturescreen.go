@@ -34,6 +34,7 @@ type lectureKey struct {
 	notice       string
 	notices      int
 	hint         hint
+	homing       homing
 	state        stepState
 	live, open   bool
 	blank        bool
@@ -65,7 +66,7 @@ func (s *lectureScreen) keyOf(t *Lecture) lectureKey {
 		round: inset.RoundState(t.obs.Round), tube: inset.TubeState(t.obs.Tube), dial: inset.DialState(t.obs.Dial),
 	}
 	if t.hand != nil {
-		k.step, k.hint = t.hand.step, t.hand.nextHint()
+		k.step, k.hint, k.homing = t.hand.step, t.hand.nextHint(), t.hand.homing()
 	}
 	for x := range lesson.Things {
 		k.shown[x] = t.shows(x)

@@ -86,6 +86,7 @@ type screenKey struct {
 	round, tube inset.State
 	task        int
 	hint        hint
+	homing      homing
 	text, echo  string
 	caret       int
 	caretOn     bool
@@ -111,7 +112,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		w: s.w, h: s.h, scale: s.scale, set: b.set, phase: b.phase,
 		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
 		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
-		task: b.task(), hint: b.nextHint(), text: b.text, echo: b.echo, caret: b.caret,
+		task: b.task(), hint: b.nextHint(), homing: b.homing(), text: b.text, echo: b.echo, caret: b.caret,
 		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, manner: b.manner, step: b.step,
 		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
 	}

@@ -29,9 +29,8 @@ func (m *maker) verdict(y float64) {
 	marks := m.marks()
 	rows := 22 * t * float64(len(marks))
 	m.unmarked = y+rows+6*u+m.controlHeight() > m.lay.Buttons-8*u
-	for i, r := range marks {
-		ws := m.mark(i, r, in.W)
-		m.unmarked = m.unmarked || m.width(ws[0])+m.width(ws[1])+8*t > in.W
+	for _, r := range marks {
+		m.unmarked = m.unmarked || !m.rowFits(r[0], r[1])
 	}
 	if !m.unmarked {
 		for i, r := range marks {
@@ -71,6 +70,12 @@ func (m *maker) mark(i int, r [2]string, wide float64) [2]widget {
 	return [2]widget{w, v}
 }
 
+// rowFits says whether a row of the verdict has room for what and how.
+func (m *maker) rowFits(what, how string) bool {
+	ws := m.mark(0, [2]string{what, how}, m.lay.Inner.W)
+	return m.width(ws[0])+m.width(ws[1])+8*m.lay.Text <= m.lay.Inner.W
+}
+
 // fits says whether a paragraph fits above the buttons.
 func (m *maker) fits(y float64, s string) bool {
 	lines := draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.lay.Inner.W, s)
@@ -80,15 +85,14 @@ func (m *maker) fits(y float64, s string) bool {
 // marks are the parts of the verdict, each by itself.
 func (m *maker) marks() [][2]string {
 	v := m.b.verdict
-	word := func(ok bool, e, most orient.Angle) string {
-		s := fmt.Sprintf("%.1f° off", e.Abs().Degrees())
-		if m.lay.Inner.W > 290*m.lay.Text {
-			s += fmt.Sprintf(", %.0f° allowed", most.Degrees())
-		}
+	word := func(name string, ok bool, s string, most orient.Angle) [2]string {
 		if ok {
-			return "right, " + s
+			s = "right, " + s
 		}
-		return s
+		if whole := s + fmt.Sprintf(", %.0f° allowed", most.Degrees()); m.rowFits(name, whole) {
+			s = whole
+		}
+		return [2]string{name, s}
 	}
 	tol := m.b.ses.Options().Tolerance
 	side := func(ok bool) string {
@@ -99,9 +103,9 @@ func (m *maker) marks() [][2]string {
 	}
 	var out [][2]string
 	if v.StrikeAsked {
-		out = append(out, [2]string{"Strike line", word(v.StrikeRight, v.LineError, tol.Strike(m.b.ses.Truth().Dip))})
+		out = append(out, word("Strike line", v.StrikeRight, v.StrikeOff(), tol.Strike(m.b.ses.Truth().Dip)))
 	}
-	out = append(out, [2]string{"Dip", word(v.DipRight, v.DipError, tol.Dip)})
+	out = append(out, word("Dip", v.DipRight, v.DipOff(), tol.Dip))
 	if v.StrikeAsked && !v.EndAsked {
 		out = append(out, [2]string{"Side it falls to", side(v.SideRight)})
 	}

@@ -28,6 +28,7 @@ type told struct {
 	id    ID
 	text  string
 	again int
+	keys  string
 }
 
 // picture is an image and what has been told of it.
@@ -163,12 +164,14 @@ func (h *Herald) hearStatuses(t *Tree) {
 		if n.Role != Status || n.words() == "" {
 			return
 		}
-		now := told{n.ID, n.words(), n.Again}
+		now := told{n.ID, n.words(), n.Again, n.Keys}
 		statuses = append(statuses, now)
 		if slices.Contains(h.statuses, now) {
 			return
 		}
-		h.say(sentence(n.words()))
+		if !slices.ContainsFunc(h.statuses, func(t told) bool { t.keys = n.Keys; return t == now }) { // else the keys alone are new
+			h.say(sentence(n.words()))
+		}
 		if n.Keys != "" {
 			h.say(sentence("Keys: " + KeyWords(n.Keys)))
 		}

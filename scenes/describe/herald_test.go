@@ -105,6 +105,11 @@ func TestHerald(t *testing.T) {
 			{1, tree(2, swing, status("Wrong.")), "Wrong."},
 			{1, tree(2, swing, status("")), ""},
 		}},
+		{"other keys for the same", []step{
+			{0, tree(0, describe.Node{ID: 5, Role: describe.Status, Name: "Level it.", Keys: "← rolls"}), "Level it.|Keys: left arrow rolls."},
+			{1, tree(0, describe.Node{ID: 5, Role: describe.Status, Name: "Level it.", Keys: "→ rolls"}), "Keys: right arrow rolls."},
+			{1, tree(0, describe.Node{ID: 5, Role: describe.Status, Name: "Level it."}), ""},
+		}},
 		{"the same words once more", []step{
 			{0, tree(0, status("It goes no further.")), "It goes no further."},
 			{1, tree(0, describe.Node{ID: 5, Role: describe.Status, Name: "It goes no further.", Again: 1}), "It goes no further."},

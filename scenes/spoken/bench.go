@@ -167,7 +167,7 @@ func (b *Bench) note(text string) Reply {
 	if err != nil {
 		return b.refuseNote(err)
 	}
-	r := b.say(entry.Understood() + " " + v.Said + practice(counts) + " Type new for the next plane.")
+	r := b.say(entry.Understood() + " " + strings.TrimSpace(v.Said+" "+v.Figures()) + practice(counts) + " Type new for the next plane.")
 	r.Verdict = &v
 	return r
 }

@@ -30,7 +30,7 @@ func helpOf(w Word) string {
 	case Look:
 		return "look: where everything is, in words. Lay your right hand flat on the rock, fingers down the slope: the thumb points to the end of the strike line that is written."
 	case Bubble:
-		return "bubble: where the bubble is. It runs to the high side. Round level: in radii of the ring. Tube level, on the side: in half gaps between the marks."
+		return "bubble: where the bubble is. It runs to the high side. Round level: in ring radii, radii of the marked ring. Tube level, on the side: in half gaps between the marks."
 	case Read:
 		return "read: the dial at the north end of the needle, on its side the index of the arm on both scales, on its lid the dial and the hinge, flat what the sensor shows. The judge remembers how the instrument stood at the last reading of each."
 	case Note:

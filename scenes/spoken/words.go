@@ -189,7 +189,7 @@ func sensor(s sim.Sensor) string {
 // roundBubble says where the bubble of the round level is, in radii of the
 // marked ring.
 func roundBubble(l sim.RoundLevel) string {
-	where := offset(l.Right, "right", "left") + ", " + offset(l.Forward, "forward", "back")
+	where := offset(l.Right, "right", "left") + ", " + offset(l.Forward, "forward", "back") + ", in ring radii"
 	switch {
 	case l.Centred:
 		return "Bubble inside the ring: " + where + "."
@@ -197,7 +197,7 @@ func roundBubble(l sim.RoundLevel) string {
 		return "Bubble at the wall, far outside the ring: " + where + "."
 	}
 	r := instrument.StandardRound()
-	return fmt.Sprintf("Bubble not inside the ring: %s, in radii of the ring; up to %.2f is inside.", where, (r.Ring-r.Bubble)/r.Ring)
+	return fmt.Sprintf("Bubble not inside the ring: %s; up to %.2f is inside.", where, (r.Ring-r.Bubble)/r.Ring)
 }
 
 func offset(x float64, plus, minus string) string {
@@ -210,10 +210,7 @@ func offset(x float64, plus, minus string) string {
 // tubeBubble says where the bubble of the tube level is, in half gaps between
 // the marks.
 func tubeBubble(l sim.TubeLevel) string {
-	where := fmt.Sprintf("%.2f towards the index end", hundredth(l.Off))
-	if hundredth(l.Off) < 0 {
-		where = fmt.Sprintf("%.2f away from the index end", -hundredth(l.Off))
-	}
+	where := offset(l.Off, "towards the index end", "away from the index end") + ", in half gaps"
 	switch {
 	case l.Centred:
 		return "Tube bubble between the marks: " + where + "."
