@@ -149,7 +149,7 @@ func (m *maker) notebook() float64 {
 		text: m.b.text, look: box, size: fieldSize * t, caret: caret, focus: m.b.phase == measuring, keys: m.b.set.keysFor(keymap.Notebook),
 		rect: draw.Rect{X: in.X, Y: y, W: in.W - m.keypadWidth(), H: h}})
 	if m.b.phase == measuring {
-		pad := m.styled(widget{id: idKeypad, role: describe.Button, name: "Write with buttons", text: "123"}, outlined)
+		pad := m.styled(widget{id: idKeypad, role: describe.Button, name: "Write with buttons, 123", text: "123"}, outlined)
 		pad.size, pad.rect = noteSize*t, draw.Rect{X: in.X + in.W - m.keypadWidth() + 8*u, Y: y, W: m.keypadWidth() - 8*u, H: h}
 		m.add(columnZone, pad)
 	}

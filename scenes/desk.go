@@ -75,6 +75,20 @@ func (d *Desk) Hint(i int) error {
 	return d.do(sitting.Entry{Do: sitting.Hint, Item: i, At: d.now()})
 }
 
+// At is the question that is, or was, on the screen.
+func (d *Desk) At() int { return d.j.Position() }
+
+// Go notes that question i is on the screen.
+func (d *Desk) Go(i int) error {
+	if d.j.Finished() || d.j.Position() == i {
+		return nil
+	}
+	return d.do(sitting.Entry{Do: sitting.Go, Item: i, At: d.now()})
+}
+
+// Begun says whether anything has been done with the form before.
+func (d *Desk) Begun() bool { return d.j.Resumed() }
+
 // Flag marks question i, or takes the mark off.
 func (d *Desk) Flag(i int) error {
 	return d.do(sitting.Entry{Do: sitting.Flag, Item: i, At: d.now()})

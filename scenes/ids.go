@@ -92,6 +92,7 @@ const (
 	idDipMore
 	idWorth
 	idFieldName
+	idSaveAgain
 	idHintTaken describe.ID = 225 // as many as a question has
 	idChoice    describe.ID = 240
 	idQuestion  describe.ID = 300 // as many as a form has items

@@ -87,11 +87,11 @@ func TestAFormByEveryHand(t *testing.T) {
 					h.press("Next question", 1)
 				}
 			}
-			h.press("Hand the form in", 1)
+			h.press("Hand in the form", 1)
 			if j.Finished() {
 				t.Error("one press hands the form in; want to be asked first")
 			}
-			h.press("Hand the form in", 1)
+			h.press("Hand in the form", 1)
 			if !j.Finished() || !strings.Contains(r.told(describe.Status), "Handed in") {
 				t.Fatalf("not handed in: %q", r.told(describe.Status))
 			}

@@ -32,7 +32,7 @@ func (m *sketch) keypad(wide float64, more ...widget) []block {
 		}
 	}
 	ks = append(ks, more...)
-	if m.lay.Tight && !m.lay.Phone {
+	if m.flat || m.lay.Tight && !m.lay.Phone {
 		return m.inRows(m.snug(ks), wide)
 	}
 	return m.grid(ks, wide, len(padRows[0]))

@@ -89,7 +89,7 @@ func (m *maker) keyRows() []block {
 		if m.b.asking && a == m.b.asked {
 			text = "Press a key"
 		}
-		c := m.styled(widget{id: idKeyRow + describe.ID(a), name: a.Words(), value: key, text: text}, outlined)
+		c := m.styled(widget{id: idKeyRow + describe.ID(a), name: a.Words() + ", " + text, value: key, text: text}, outlined)
 		c.size = noteSize * t
 		c.rect.H, c.rect.W = h, max(m.width(c), m.width(widget{text: "Press a key", size: c.size}))+20*u
 		words := widget{text: a.Words(), look: plain, size: noteSize * t, leading: h}

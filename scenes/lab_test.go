@@ -220,14 +220,14 @@ func TestLabByPointer(t *testing.T) {
 		id := "tf02"
 		if roster == nil {
 			id = "b2"
-			click("Write with buttons")
+			click("Write with buttons, 123")
 			click("b")
 			click("2")
 			click("Go on")
 		} else {
-			click("Bo Ostby (tf02)")
+			click("tf02 Bo Ostby")
 		}
-		click("Write with buttons")
+		click("Write with buttons, 123")
 		for _, sign := range []string{"1", "2", "0", "Slash", "1", "3"} {
 			click(sign)
 		}

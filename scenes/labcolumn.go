@@ -169,7 +169,7 @@ func (m *labMaker) field(label string, y float64) float64 {
 		w.size *= room / need
 	}
 	m.add(columnZone, w)
-	pad := m.styled(widget{id: idKeypad, role: describe.Toggle, name: "Write with buttons", text: "123", on: m.l.pad}, chip)
+	pad := m.styled(widget{id: idKeypad, role: describe.Toggle, name: "Write with buttons, 123", text: "123", on: m.l.pad}, chip)
 	pad.size = noteSize * t
 	pad.rect = draw.Rect{X: in.X + in.W - side, Y: y, W: side, H: m.lay.fieldHeight()}
 	m.add(columnZone, pad)

@@ -109,9 +109,9 @@ func (m *labMaker) items() []stripItem {
 		}
 		out = append(out, m.button(widget{id: idForward, name: "Next student: you have finished here", text: next, keys: m.l.set.keysFor(keymap.NextItem)}))
 		if !m.l.fixed && m.s.key.step == askReading {
-			out = append(out, m.button(widget{id: idOverview, name: "Another station", text: "Stations"}))
+			out = append(out, m.button(widget{id: idOverview, name: "Stations: go to another", text: "Stations"}))
 		}
-		out = append(out, m.button(widget{id: idUndo, name: "Take your last reading back", text: "Undo", keys: "Ctrl Z"}))
+		out = append(out, m.button(widget{id: idUndo, name: "Undo: take your last reading back", text: "Undo", keys: "Ctrl Z"}))
 	}
 	if m.s.key.guest {
 		out = append(out, m.button(widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: m.l.set.keysFor(keymap.Menu)}))

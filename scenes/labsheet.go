@@ -175,7 +175,7 @@ func (m *labMaker) paged(w widget, bottom float64) {
 	lines = lines[at*n : min(len(lines), at*n+n)]
 	w.text, w.rect.H = joinLines(lines), w.leading*float64(len(lines))
 	m.add(sheetZone, w)
-	more.name, more.text = fmt.Sprintf("More, page %d of %d", at+1, pages), fmt.Sprintf("More %d/%d", at+1, pages)
+	more.name, more.text = fmt.Sprintf("More %d/%d: the next page", at+1, pages), fmt.Sprintf("More %d/%d", at+1, pages)
 	more.rect.X, more.rect.Y = w.rect.X+w.rect.W-more.rect.W, bottom-more.rect.H
 	m.add(sheetZone, more)
 }
@@ -206,7 +206,7 @@ func (m *labMaker) students() []widget {
 	roster := m.l.room.Roster()
 	for _, i := range m.l.found() {
 		s := roster[i]
-		out = append(out, widget{id: idStudent + describe.ID(i), name: lab.Who(s), text: strings.TrimSpace(s.ID + "  " + s.Name)})
+		out = append(out, widget{id: idStudent + describe.ID(i), name: strings.TrimSpace(s.ID + " " + s.Name), text: strings.TrimSpace(s.ID + "  " + s.Name)})
 	}
 	return out
 }
@@ -216,14 +216,15 @@ func (m *labMaker) stations() []widget {
 	var out []widget
 	for _, i := range m.l.foundStations() {
 		name := m.l.room.Names()[i]
-		w := widget{id: idQuestion + describe.ID(i), name: "Station " + name, text: name}
+		w := widget{id: idQuestion + describe.ID(i), text: name}
+		if n := len(m.l.room.Readings(i)); n == 1 {
+			w.text += ": 1 reading"
+		} else if n > 1 {
+			w.text = fmt.Sprintf("%s: %d readings", w.text, n)
+		}
+		w.name = "Station " + w.text
 		if words := m.l.room.Item(i).Station().Words; words != "" {
 			w.name += ", " + words
-		}
-		if n := len(m.l.room.Readings(i)); n == 1 {
-			w.name, w.text = w.name+", 1 reading", w.text+": 1 reading"
-		} else if n > 1 {
-			w.name, w.text = fmt.Sprintf("%s, %d readings", w.name, n), fmt.Sprintf("%s: %d readings", w.text, n)
 		}
 		out = append(out, w)
 	}
@@ -249,7 +250,7 @@ func (m *labMaker) chips(ws []widget, y, size float64) {
 		m.add(sheetZone, w)
 	}
 	if len(pages) > 1 {
-		more.name = fmt.Sprintf("More, page %d of %d", at+1, len(pages))
+		more.name = fmt.Sprintf("More %d/%d: the next page", at+1, len(pages))
 		more.text = fmt.Sprintf("More %d/%d", at+1, len(pages))
 		more.rect.X, more.rect.Y = box.X+box.W-more.rect.W, box.Y+box.H+8*u
 		m.add(sheetZone, more)

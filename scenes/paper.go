@@ -1,6 +1,9 @@
 package scenes
 
 import (
+	"fmt"
+	"strings"
+
 	"cuesta/orient"
 	"cuesta/quiz/item"
 	"cuesta/scenes/describe"
@@ -25,7 +28,10 @@ type Sitting interface {
 	Hint(i int) error
 	Flag(i int) error
 	Undo() error
-	Finish() (where string, err error)
+	Begun() bool                       // there is a question to go back to
+	At() int                           // that question
+	Go(i int) error                    // notes that question i is on the screen
+	Finish() (where string, err error) // once more: saves what was handed in again
 	Done() bool
 	Notation() orient.Notation
 	Remaining() (words string, over bool) // of the time, or "" without a limit
@@ -44,6 +50,7 @@ type Paper struct {
 	turnTo   describe.ID // what has come up and is to be seen
 	told     string      // what said held when the page was last turned
 	blink    int
+	manner   manner
 	review   bool // the overview of all questions
 	more     bool // the controls that find no room on a small screen
 	page     int  // of the question, or of what is open
@@ -59,9 +66,13 @@ type Paper struct {
 // NewPaper opens a form.
 func NewPaper(s Sitting, set Settings) *Paper {
 	p := &Paper{sit: s, set: set}
-	p.goTo(p.firstOpen())
 	if s.Done() {
 		p.done = "This form has been handed in."
+	}
+	if s.Begun() {
+		p.goTo(s.At())
+	} else {
+		p.goTo(p.firstOpen())
 	}
 	return p
 }
@@ -80,6 +91,7 @@ func (p *Paper) goTo(i int) {
 	p.review, p.more, p.page, p.said = false, false, 0, ""
 	p.note.clear()
 	p.note.set(p.sit.Given(p.at))
+	p.try(p.sit.Go(p.at))
 	p.focus = p.usualFocus()
 	p.followed = p.focus // a question is shown from its beginning
 }
@@ -109,7 +121,7 @@ func (p *Paper) atBench() bool {
 // Update takes one frame of input and returns the commands carried out at the
 // bench, where one is open.
 func (p *Paper) Update(in input.Frame) []sim.Command {
-	p.frame = in
+	p.frame, p.manner = in, mannerOf(in.Touch)
 	if p.bench != nil {
 		p.issued = append(p.issued[:0], p.bench.Update(in)...)
 		return p.issued
@@ -217,7 +229,7 @@ func (p *Paper) openBench() {
 	b.wear(p.set)
 	b.exam = &exam{name: p.name(p.at), record: p.fromBench, back: p.leaveBench}
 	p.bench = b
-	b.Update(input.Frame{W: p.frame.W, H: p.frame.H, Scale: p.frame.Scale})
+	b.Update(input.Frame{W: p.frame.W, H: p.frame.H, Scale: p.frame.Scale, Touch: p.frame.Touch})
 }
 
 // exam is a bench that answers a question: it records, and does not judge.
@@ -269,13 +281,35 @@ func (p *Paper) handIn() {
 		return
 	}
 	p.review, p.more, p.page, p.focus = true, false, 0, idFinish
-	p.said = "Look through the answers; Hand in, pressed once more, hands them in."
+	p.said = p.standing() + " Look through the answers; Hand in, once more, hands them in."
+}
+
+// standing says which questions are still open.
+func (p *Paper) standing() string {
+	var open []string
+	for i := range p.sit.Count() {
+		if p.sit.Given(i) == "" {
+			open = append(open, fmt.Sprint(i+1))
+		}
+	}
+	switch n := len(open); n {
+	case 0:
+		return fmt.Sprintf("All %d questions are answered.", p.sit.Count())
+	case 1:
+		return fmt.Sprintf("1 of %d is still open: question %s.", p.sit.Count(), open[0])
+	default:
+		return fmt.Sprintf("%d of %d are still open: questions %s and %s.", n, p.sit.Count(), strings.Join(open[:n-1], ", "), open[n-1])
+	}
 }
 
 func (p *Paper) finish() {
 	where, err := p.sit.Finish()
 	if err != nil {
 		p.said = err.Error()
+		return
+	}
+	if p.done != "" {
+		p.said = "Saved again: " + where + "."
 		return
 	}
 	p.done = "Handed in. The submission lies at " + where + "."
@@ -311,7 +345,11 @@ func (p *Paper) act(id describe.ID) {
 	case idNotebook:
 		p.focus = id
 	case idKeypad:
-		p.pad = !p.pad
+		if p.pad = !p.pad; p.pad {
+			p.turnTo = idFigure // which is what one writes about
+		}
+	case idSaveAgain:
+		p.finish()
 	case idHall:
 		if p.leave != nil {
 			p.leave()

@@ -24,6 +24,7 @@ type memory struct {
 	flags   []bool
 	handed  bool
 	refuse  error
+	at      int
 	history []int
 }
 
@@ -53,6 +54,9 @@ func (m *memory) Done() bool                { return m.handed }
 func (m *memory) Remaining() (string, bool) { return "", false }
 func (m *memory) Flag(i int) error          { m.flags[i] = !m.flags[i]; return nil }
 func (m *memory) Hint(i int) error          { m.hints[i]++; return nil }
+func (m *memory) Begun() bool               { return m.at > 0 }
+func (m *memory) At() int                   { return m.at }
+func (m *memory) Go(i int) error            { m.at = i; return nil }
 func (m *memory) Finish() (string, error)   { m.handed = true; return "memory", nil }
 
 func (m *memory) Given(i int) string {

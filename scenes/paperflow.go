@@ -124,8 +124,14 @@ func (m *pageMaker) question() {
 	}
 	in := m.lay.Inner
 	m.flow = draw.Rect{X: in.X, Y: in.Y, W: in.W, H: m.lay.Buttons - 8*m.lay.Unit - in.Y}
+	m.foot, m.over = nil, false
 	blocks := m.blocks(0)
 	m.pages = m.paginate(blocks, m.flow.H-m.headRow(1).h)
+	if m.writes() && (m.single && m.figure() != nil || len(m.pages) > 1) {
+		m.setFoot()
+		blocks = m.blocks(0)
+		m.pages = m.paginate(blocks, m.flow.H-m.headRow(1).h)
+	}
 	if m.single && m.figure() != nil {
 		blocks = m.withFigure()
 	}
@@ -146,13 +152,70 @@ func (m *pageMaker) question() {
 		}
 		y += b.h + m.gapAfter(b)
 	}
-	put(m.headRow(len(m.pages)))
-	for _, b := range unrepeated(m.pages[m.p.page]) {
+	if m.over {
+		m.add(columnZone, widget{id: idSteps, role: describe.Heading, name: m.p.name(m.p.at), look: hidden, rect: m.lay.Inner})
+	} else {
+		put(m.headRow(len(m.pages)))
+		for _, b := range unrepeated(m.pages[m.p.page]) {
+			put(b)
+		}
+	}
+	y = m.flow.Y + m.flow.H
+	for _, b := range m.foot {
 		put(b)
 	}
 	if !m.single {
 		m.buttons()
 	}
+}
+
+// writes says that the keypad is open. Where the question goes over several
+// pages, or would be turned away from it, the field and its keys stay below.
+func (m *pageMaker) writes() bool {
+	return m.p.pad && m.p.open() && !m.p.chooses()
+}
+
+// setFoot puts field and keys below the flow, or where there is no room for both
+// in its place.
+func (m *pageMaker) setFoot() {
+	least := m.headRow(2).h + 4*1.35*stepSize*m.lay.Text
+	for _, left := range [...]float64{least, 0} {
+		for _, flat := range [...]bool{false, true} {
+			for _, bare := range [...]bool{false, true} {
+				m.flat = flat
+				m.foot = m.field(m.p.item().Ask(), m.lay.Inner.W)
+				if bare {
+					m.foot = withoutName(m.foot)
+				}
+				if h := m.tallOf(m.foot); h+left <= m.flow.H {
+					m.flow.H, m.over = m.flow.H-h, left == 0
+					return
+				}
+			}
+		}
+	}
+	low := 1.3 * fieldSize * m.lay.Text
+	for i := range m.foot[0].parts {
+		m.foot[0].parts[i].rect.H = low
+	}
+	m.foot[0].h = low
+	m.over, m.flow.H = true, 0
+}
+
+// withoutName leaves out the lines above a field.
+func withoutName(bs []block) []block {
+	for len(bs) > 1 && bs[0].parts[0].id != idNotebook {
+		bs = bs[1:]
+	}
+	return bs
+}
+
+func (m *sketch) tallOf(bs []block) float64 {
+	h := 0.0
+	for _, b := range bs {
+		h += b.h + m.gapAfter(b)
+	}
+	return h
 }
 
 // follow turns to the page of what has just come up, or of the control that has
@@ -208,7 +271,7 @@ func (m *pageMaker) headRow(pages int) block {
 	w := widget{id: idSteps, role: describe.Heading, name: words, text: words, look: plain, bold: true, size: 20 * t, leading: 27 * t}
 	wide := m.lay.Inner.W
 	if pages > 1 {
-		more := m.styled(widget{id: idPanelMore, name: fmt.Sprintf("More of this question, part %d of %d is shown", m.p.page%pages+1, pages),
+		more := m.styled(widget{id: idPanelMore, name: fmt.Sprintf("More %d/%d: the next part of this question", m.p.page%pages+1, pages),
 			text: fmt.Sprintf("More %d/%d", m.p.page%pages+1, pages)}, outlined)
 		more.size = noteSize * t
 		more.rect.W, more.rect.H = m.width(more)+24*m.lay.Unit, m.rowHeight()
@@ -253,7 +316,7 @@ func (m *pageMaker) blocks(tall float64) []block {
 		}
 		out = append(out, m.choices(wide, noteSize*m.lay.Text)...)
 	}
-	if !m.p.atBench() && !m.p.chooses() {
+	if !m.p.atBench() && !m.p.chooses() && m.foot == nil {
 		out = append(out, m.field(it.Ask(), wide)...)
 	}
 	taken, _, _ := m.p.sit.Hints(m.p.at)
@@ -312,6 +375,9 @@ func (m *pageMaker) worth() string {
 	s := m.p.item().Kind().Title() + fmt.Sprintf(", %.3g points", m.p.sit.Points(m.p.at))
 	switch n := m.p.sit.Left(m.p.at); {
 	case m.p.done != "":
+		s += ", handed in"
+	case n == 0:
+		s += ", no attempt left"
 	case n == 1:
 		s += ", one attempt left"
 	case n < 20:
@@ -373,7 +439,7 @@ func (m *pageMaker) field(a item.Ask, wide float64) []block {
 	var b block
 	b.add(widget{id: idNotebook, role: describe.Field, name: words, value: m.p.note.String(), text: m.p.note.String(),
 		look: box, size: fieldSize * t, caret: caret, focus: m.p.open(), disabled: !m.p.open(), rect: draw.Rect{W: wide - 8*u - side, H: m.lay.fieldHeight()}})
-	pad := m.styled(widget{id: idKeypad, role: describe.Toggle, name: "Write with buttons", text: "123", on: m.p.pad}, chip)
+	pad := m.styled(widget{id: idKeypad, role: describe.Toggle, name: "Write with buttons, 123", text: "123", on: m.p.pad}, chip)
 	pad.size, pad.disabled = noteSize*t, !m.p.open()
 	pad.rect = draw.Rect{X: wide - side, W: side, H: m.lay.fieldHeight()}
 	b.add(pad)

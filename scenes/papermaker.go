@@ -21,6 +21,8 @@ type pageMaker struct {
 	lines  []string      // of the bar
 	flow   draw.Rect     // where question and answer go
 	pages  [][]block     // of the flow
+	foot   []block       // field and keys, where they stay below the flow
+	over   bool          // or in place of it
 }
 
 func (m *pageMaker) make() {
@@ -58,7 +60,7 @@ func (m *pageMaker) measure() {
 	}
 	for range 2 {
 		m.rows, m.lines = m.wrap(m.items(), m.lay.Strip.W-2*m.lay.pad()), m.barLines()
-		f.StripRows, f.BarLines, f.ButtonRows = max(1, len(m.rows)), len(m.lines), m.buttonRows()
+		f.StripRows, f.BarLines, f.ButtonRows = max(1, len(m.rows)), m.lined(), m.buttonRows()
 		m.lay = layOut(f)
 	}
 	if _, ok := m.large(); !ok && m.figure() == nil || m.lay.Scene.H < 200*m.lay.Unit {
@@ -79,7 +81,7 @@ func (m *pageMaker) alone() {
 	if !l.Tight {
 		l.Bar.W = l.W
 		m.lines = m.barLines()
-		bar := l.barHeight(frameOf{BarLines: len(m.lines)})
+		bar := l.barHeight(frameOf{BarLines: m.lined()})
 		l.Bar = draw.Rect{Y: l.H - bar, W: l.W, H: bar}
 	}
 	l.Strip = draw.Rect{Y: l.Bar.Y - foot, W: l.W, H: foot}
@@ -102,7 +104,7 @@ func (m *pageMaker) tooTiny() {
 // ways lead from question to question.
 func (m *pageMaker) ways() []stripItem {
 	return []stripItem{
-		m.button(widget{id: idBackward, name: "Previous question", text: "Back", keys: m.p.set.keysFor(keymap.LastItem)}),
+		m.button(widget{id: idBackward, name: "Back to the question before", text: "Back", keys: m.p.set.keysFor(keymap.LastItem)}),
 		m.button(widget{id: idForward, name: "Next question", text: "Next", keys: m.p.set.keysFor(keymap.NextItem)}),
 	}
 }
@@ -112,11 +114,13 @@ func (m *pageMaker) others() []stripItem {
 	flag := widget{id: idFlag, role: describe.Toggle, name: "Flag this question, to come back to it", text: "Flag", on: m.p.sit.Flagged(m.p.at)}
 	out := []stripItem{
 		m.choice([]widget{flag}),
-		m.choice([]widget{{id: idOverview, role: describe.Toggle, name: "All questions", text: "Overview", on: m.p.review}}),
+		m.choice([]widget{{id: idOverview, role: describe.Toggle, name: "Overview of all questions", text: "Overview", on: m.p.review}}),
 	}
 	if m.p.done == "" {
-		out = append(out, m.button(widget{id: idUndo, name: "Take the last answer back", text: "Undo", keys: "Ctrl Z"}),
+		out = append(out, m.button(widget{id: idUndo, name: "Undo: take the last answer back", text: "Undo", keys: "Ctrl Z"}),
 			m.button(m.finish()))
+	} else {
+		out = append(out, m.button(m.saveAgain()))
 	}
 	if m.p.leave != nil {
 		out = append(out, m.button(widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: m.p.set.keysFor(keymap.Menu)}))
@@ -175,34 +179,52 @@ func (m *pageMaker) line() string {
 	case m.p.done != "":
 		return m.p.done
 	case m.p.review:
-		return fmt.Sprintf("%d of %d answered. Go to a question, or hand the form in.", m.answered(), m.p.sit.Count())
+		return m.p.standing() + " Go to a question, or hand the form in."
 	case m.p.sit.Left(m.p.at) == 0:
-		return "No attempt is left for this question: go on to the next."
+		return spentLine
 	case m.p.atBench():
-		return "Measure the slab at the bench; what you record there is your answer."
+		return benchLine
 	case m.p.sit.Given(m.p.at) != "":
-		return "Kept. Go on to the next question, or change the answer while attempts are left."
-	case m.p.chooses():
-		return "Press the letter of your choice, then Enter to keep it."
-	case m.p.item().Ask().Kind == item.AskSymbol:
-		return "Turn the symbol with ↑ ↓, its dip with Shift ↑ ↓, or type strike and dip; Enter keeps it."
-	default:
-		return "Type the answer; Enter keeps it."
+		return keptLine
 	}
+	return m.ask()
 }
 
-func (m *pageMaker) answered() int {
-	n := 0
-	for i := range m.p.sit.Count() {
-		if m.p.sit.Given(i) != "" {
-			n++
+// ask is how the answer is given.
+func (m *pageMaker) ask() string {
+	by := m.p.manner.by
+	keep := by("Enter", "Keep answer")
+	switch {
+	case m.p.chooses():
+		return by("Press the letter of your choice, then Enter to keep it.", "Tap your choice; that keeps it.")
+	case m.p.item().Ask().Kind == item.AskSymbol:
+		return by("Turn the symbol with ↑ ↓, its dip with Shift ↑ ↓, or type strike and dip", "Write strike and dip; the symbol turns with them") + "; " + keep + " keeps it."
+	}
+	return by("Type", "Write") + " the answer; " + keep + " keeps it."
+}
+
+// lined is the room for the line: what is told of a question has as many lines
+// as the longest of it, so that nothing moves.
+func (m *pageMaker) lined() int {
+	n := len(m.wrappedLine(m.line()))
+	if !m.p.review {
+		for _, s := range [...]string{m.ask(), keptLine, spentLine, benchLine} {
+			n = max(n, len(m.wrappedLine(s)))
 		}
 	}
 	return n
 }
 
-func (m *pageMaker) barLines() []string {
-	return draw.Wrap(draw.Regular, barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad(), m.line())
+const (
+	keptLine  = "Kept. Go on to the next question, or change the answer while attempts are left."
+	spentLine = "No attempt is left for this question: go on to the next."
+	benchLine = "Measure the slab at the bench; what you record there is your answer."
+)
+
+func (m *pageMaker) barLines() []string { return m.wrappedLine(m.line()) }
+
+func (m *pageMaker) wrappedLine(s string) []string {
+	return draw.Wrap(draw.Regular, barSize*m.lay.Text, m.lay.Bar.W-2*m.lay.pad(), s)
 }
 
 func (m *pageMaker) bar() {
@@ -217,27 +239,33 @@ func (m *pageMaker) bar() {
 		rect: draw.Rect{X: m.lay.pad(), Y: r.Y + (r.H-h)/2, W: r.W - 2*m.lay.pad(), H: h}})
 }
 
-// buttonWidgets are the filled button, which keeps the answer, and the hint,
-// while there is one.
+// buttonWidgets are the filled button, which keeps the answer, and the hint.
+// What cannot be used now keeps its place and says why.
 func (m *pageMaker) buttonWidgets() []widget {
 	first, second := "Keep answer", "Hint"
 	if m.p.atBench() {
 		first = "Go to the bench"
 	}
 	_, more, cost := m.p.sit.Hints(m.p.at)
-	if more && cost > 0 {
+	if cost > 0 {
 		second = fmt.Sprintf("Hint (−%.0f %%)", 100*cost)
 	}
-	closed := m.p.done != "" || m.p.sit.Left(m.p.at) == 0
-	mk := func(id describe.ID, s string, l look, off bool) widget {
-		return widget{id: id, role: describe.Button, name: s, text: s, look: l, size: noteSize * m.lay.Text, bold: true, align: draw.AlignCentre,
-			focus: true, disabled: off}
+	why := ""
+	switch {
+	case m.p.done != "":
+		why = "handed in"
+	case m.p.sit.Left(m.p.at) == 0:
+		why = "no attempt left"
 	}
-	out := []widget{mk(idPrimary, first, filled, closed)}
-	if more && !closed {
-		out = append(out, mk(idSecondary, second, outlined, false))
+	mk := func(id describe.ID, s string, l look, why string) widget {
+		return widget{id: id, role: describe.Button, name: s, value: why, text: s, look: l, size: noteSize * m.lay.Text, bold: true, align: draw.AlignCentre,
+			focus: true, disabled: why != ""}
 	}
-	return out
+	keep := mk(idPrimary, first, filled, why)
+	if why == "" && !more {
+		why = "no more hints"
+	}
+	return []widget{keep, mk(idSecondary, second, outlined, why)}
 }
 
 // buttonRows is 1 where the buttons fit side by side.
@@ -293,17 +321,21 @@ func (m *pageMaker) farewell(wide float64) []block {
 	}
 	out := m.wrapped(id, describe.Status, say, noteSize, false, wide)
 	out[len(out)-1].close = false
-	if m.p.done != "" {
-		return out
-	}
 	w := m.button(m.finish()).parts[0]
+	if m.p.done != "" {
+		w = m.button(m.saveAgain()).parts[0]
+	}
 	var b block
 	b.add(w)
 	return append(out, b)
 }
 
 func (m *pageMaker) finish() widget {
-	return widget{id: idFinish, name: "Hand the form in", text: "Hand in"}
+	return widget{id: idFinish, name: "Hand in the form", text: "Hand in"}
+}
+
+func (m *pageMaker) saveAgain() widget {
+	return widget{id: idSaveAgain, name: "Save again what was handed in", text: "Save again"}
 }
 
 // controls are all that finds no room at the foot of a single column.

@@ -37,6 +37,7 @@ type paperKey struct {
 	flagged      bool
 	left         int
 	remaining    string
+	manner       manner
 }
 
 // figureKey is what the figure was last painted for.
@@ -53,7 +54,7 @@ func (s *paperScreen) keyOf(p *Paper) paperKey {
 	return paperKey{
 		w: p.frame.W, h: p.frame.H, scale: p.frame.Scale, set: p.set, at: p.at, caret: p.note.caret,
 		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, more: p.more, pad: p.pad, page: p.page, done: p.done,
-		focus: p.focus, hints: len(taken), flagged: p.sit.Flagged(p.at), left: p.sit.Left(p.at), remaining: words,
+		focus: p.focus, hints: len(taken), flagged: p.sit.Flagged(p.at), left: p.sit.Left(p.at), remaining: words, manner: p.manner,
 	}
 }
 

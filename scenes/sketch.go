@@ -17,6 +17,7 @@ type sketch struct {
 	focus describe.ID
 	zones *[zoneCount]zone
 
+	flat    bool // keys follow each other, as many as a row holds
 	upright bool // steppers have their names above, which takes less width
 }
 

@@ -67,12 +67,12 @@ func (m *maker) overlayItems() []stripItem {
 	ws := []widget{
 		{id: idShowWater, name: "Water line", text: "Water", on: r.Water, keys: m.b.sign("1")},
 		{id: idShowStrike, name: "Strike line", text: "Strike line", on: r.Strike, keys: m.b.sign("2")},
-		{id: idShowArrow, name: "Arrow down the dip", text: "Dip arrow", on: r.Arrow, keys: m.b.sign("3")},
+		{id: idShowArrow, name: "Dip arrow, down the dip", text: "Dip arrow", on: r.Arrow, keys: m.b.sign("3")},
 		{id: idShowHand, name: "Right hand on the slab", text: "Right hand", on: r.Hand, keys: m.b.sign("4")},
 		{id: idShowNumbers, name: "True numbers", value: m.numbers(), text: "Numbers", on: r.Numbers, keys: m.b.sign("5")},
 	}
 	if m.b.phase == judged {
-		ws = append(ws, widget{id: idShowYours, name: "Your plane", text: "Yours", on: r.Yours, keys: m.b.sign("6")})
+		ws = append(ws, widget{id: idShowYours, name: "Yours: the plane you wrote", text: "Yours", on: r.Yours, keys: m.b.sign("6")})
 	}
 	var out []stripItem
 	for _, w := range ws {

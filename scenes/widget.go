@@ -83,6 +83,11 @@ func (k inked) widget(w widget) {
 			k.underline(w)
 		}
 	case filled:
+		if w.disabled {
+			k.frame(w, k.th.Panel)
+			k.lines(w, k.ink(w))
+			break
+		}
 		k.l.Fill(draw.RoundBox(w.rect, 4*k.u), k.th.Btn)
 		k.lines(w, k.th.BtnInk)
 	case outlined, key:

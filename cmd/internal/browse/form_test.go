@@ -13,6 +13,7 @@ import (
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/grade"
+	"cuesta/quiz/item"
 )
 
 // saves keeps what the page hands to the browser's downloads.
@@ -44,67 +45,109 @@ func aForm(t *testing.T) (form.Form, string) {
 	return d.Forms[0], path
 }
 
-// A form is opened, answered and handed in by the accessibility tree alone, and
-// what is saved is a submission that is marked in full.
-func TestAFormIsTakenAndSaved(t *testing.T) {
-	f, path := aForm(t)
-	tab := visit(t, desk, "form", saves)
-	file, err := tab.named("Drop the file here")
+// bring gives the file that the page asks for: it has the keyboard for that, and
+// what follows is the dialogue of the system.
+func bring(t *testing.T, tab *Tab, path string) {
+	t.Helper()
+	file := must[Node](t)(tab.named("Drop the file here"))
+	if f, ok := tree(t, tab).Focused(); !ok || f.Name != file.Name {
+		t.Errorf("%s has the keyboard, want %s", f, file)
+	}
+	_, err := chromedp.Call(tab.ctx, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{path}, BackendNodeID: file.backend})
 	if err != nil {
 		t.Fatal(err)
 	}
-	_, err = chromedp.Call(tab.ctx, dom.SetFileInputFiles, dom.SetFileInputFilesParams{Files: []string{path}, BackendNodeID: file.backend})
-	if err != nil {
-		t.Fatal(err)
+	must[Node](t)(tab.named("Keep answer"))
+}
+
+// student answers a form on the page.
+type student struct {
+	*testing.T
+	*Tab
+	hand
+	form form.Form
+}
+
+func (s student) do(name string) {
+	s.Helper()
+	if err := s.hand.press(name, 1); err != nil {
+		s.Fatal(err)
 	}
-	h := byTree{tab}
-	for i := range f.Items {
-		it, err := f.Item(i)
-		if err != nil {
-			t.Fatal(err)
-		}
-		if _, err := tab.named("Keep answer"); err != nil {
-			t.Fatal(err)
-		}
-		if err := h.write(strings.ReplaceAll(it.Key(), "°", "")); err != nil {
-			t.Fatal(err)
-		}
-		settled(t, tab)
-		if err := h.press("Keep answer", 1); err != nil {
-			t.Fatal(err)
-		}
-		settled(t, tab)
-		if i == 0 {
-			if err := h.press("Next question", 1); err != nil {
-				t.Fatal(err)
-			}
-			settled(t, tab)
-		}
+	settled(s.T, s.Tab)
+}
+
+// answer keeps the right answer to the question that is shown.
+func (s student) answer(i int) {
+	s.Helper()
+	it := must[item.Item](s.T)(s.form.Item(i))
+	if err := s.hand.write(strings.ReplaceAll(it.Key(), "°", "")); err != nil {
+		s.Fatal(err)
 	}
-	for range 2 { // asked, then sure
-		if err := h.press("Hand the form in", 1); err != nil {
-			t.Fatal(err)
-		}
-		settled(t, tab)
-	}
+	settled(s.T, s.Tab)
+	s.do("Keep answer")
+}
+
+// handIn hands the form in, and is what the page saved then.
+func (s student) handIn() form.Submission {
+	s.Helper()
+	s.do("Hand the form in")
+	s.do("Hand the form in") // asked, then sure
 	var text string
-	err = Await("the submission", 20*time.Second, func() (bool, error) {
+	err := Await("the submission", 20*time.Second, func() (bool, error) {
 		var err error
-		text, err = Value[string](tab, `window.saved.length ? window.saved[0] : ""`)
+		text, err = Value[string](s.Tab, `window.saved.length ? window.saved[0] : ""`)
 		return text != "", err
 	})
 	if err != nil {
-		t.Fatal(err, tree(t, tab))
+		s.Fatal(err, tree(s.T, s.Tab))
 	}
-	s, err := form.DecodeSubmission(strings.NewReader(text))
-	if err != nil {
+	return must[form.Submission](s.T)(form.DecodeSubmission(strings.NewReader(text)))
+}
+
+// A form is opened from its file, answered and handed in, by keyboard alone and
+// by the accessibility tree alone; what is saved is a submission that is marked
+// in full. In the middle the page is loaded again: what was kept is there, and
+// so is the question one was at.
+func TestAFormIsTakenAndSaved(t *testing.T) {
+	t.Parallel()
+	for _, way := range []struct {
+		name string
+		hand func(*Tab) hand
+	}{
+		{"by keyboard", func(tab *Tab) hand { return byKeys{tab} }},
+		{"by accessibility tree", func(tab *Tab) hand { return byTree{tab} }},
+	} {
+		t.Run(way.name, func(t *testing.T) {
+			t.Parallel()
+			f, path := aForm(t)
+			tab := visit(t, desk, "form", saves)
+			bring(t, tab, path)
+			s := student{t, tab, way.hand(tab), f}
+			s.answer(0)
+			s.do("Next question")
+			again(t, tab)
+			if now := settled(t, tab); !now.Says("Question 2 of 2") {
+				t.Errorf("not at the second question:\n%s", now)
+			}
+			s.answer(1)
+			g, err := grade.Submission(s.handIn(), nil)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if g.Points != g.Of {
+				t.Errorf("%v of %v points", g.Points, g.Of)
+			}
+		})
+	}
+}
+
+// again loads the page again.
+func again(t *testing.T, tab *Tab) {
+	t.Helper()
+	if err := tab.Reload(); err != nil {
 		t.Fatal(err)
 	}
-	g, err := grade.Submission(s, nil)
-	if err != nil {
-		t.Fatal(err)
-	}
-	if g.Points != g.Of {
-		t.Errorf("%v of %v points", g.Points, g.Of)
+	if err := tab.Ready("ready"); err != nil {
+		t.Fatal(err, tab.Problems())
 	}
 }
