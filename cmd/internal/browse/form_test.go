@@ -90,8 +90,8 @@ func (s student) answer(i int) {
 // handIn hands the form in, and is what the page saved then.
 func (s student) handIn() form.Submission {
 	s.Helper()
-	s.do("Hand the form in")
-	s.do("Hand the form in") // asked, then sure
+	s.do("Hand in the form")
+	s.do("Hand in the form") // asked, then sure
 	var text string
 	err := Await("the submission", 20*time.Second, func() (bool, error) {
 		var err error
