@@ -1,6 +1,8 @@
 package sim
 
 import (
+	"math"
+
 	"cuesta/orient"
 	"cuesta/sim/instrument"
 )
@@ -55,6 +57,11 @@ type Sensor struct {
 	Direction  orient.Azimuth // of dip, with the declination set on the ring added
 	Dip        orient.Angle   // [0, π]
 	Calibrated bool           // the field of its own iron has been taken out
+}
+
+// Degrees are the figures it shows, whole degrees: the direction in [0, 360).
+func (s Sensor) Degrees() (direction, dip int) {
+	return instrument.Graduated(s.Direction), int(math.Round(s.Dip.Degrees()))
 }
 
 // RoundLevel is the round level: the offset of the bubble in radii of the

@@ -9,6 +9,12 @@ import (
 // Plate adds the body with its two bars, arrows and groove, and the ring of the
 // case about the dial with the index that stands forward, in the plan.
 func Plate(l *draw.List, th *theme.Theme) {
+	Blank(l, th)
+	Case(l, th)
+}
+
+// Blank adds the body with its two bars, arrows and groove, in the plan.
+func Blank(l *draw.List, th *theme.Theme) {
 	body := draw.Fill{Path: draw.Box(draw.Rect{W: Length, H: Width}), Color: th.Plate}
 	if !th.Flat {
 		body.Color = mix(th.Plate, th.PlateRim, .10)
@@ -25,7 +31,6 @@ func Plate(l *draw.List, th *theme.Theme) {
 		const w = .06
 		l.Stroke(draw.Box(draw.Rect{X: w / 2, Y: w / 2, W: Length - w, H: Width - w}), draw.Stroke{Width: w, Color: th.EdgeInk})
 	}
-	Case(l, th)
 }
 
 // Arrow is the outline of the forward arrow about the line at y.

@@ -17,6 +17,7 @@ var update = flag.Bool("update", false, "write the pictures anew; look at them b
 func TestInsetsGolden(t *testing.T) {
 	const r = 64
 	o := onSide(30*orient.Degree, 30.5*orient.Degree, sim.Left)
+	shows := sim.Sensor{Direction: orient.AzimuthOf(125 * orient.Degree), Dip: 7 * orient.Degree, Calibrated: true}
 	turned := sim.Dial{Needle: -36 * orient.Degree, Ring: 12 * orient.Degree, North: orient.AzimuthOf(48 * orient.Degree)}
 	for _, c := range []struct {
 		file string
@@ -28,6 +29,12 @@ func TestInsetsGolden(t *testing.T) {
 		}},
 		{"dial", theme.Light, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Dial(l, th, c, r, turned, false) }},
 		{"tube", theme.Dark, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Tube(l, th, c, r, o) }},
+		{"hinge", theme.Light, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Hinge(l, th, c, r, 30*orient.Degree) }},
+		{"hinge-closed", theme.Contrast, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Hinge(l, th, c, r, 0) }},
+		{"display", theme.Dark, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Display(l, th, c, r, shows) }},
+		{"display-black", theme.ContrastBlack, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Display(l, th, c, r, shows) }},
+		{"raw", theme.Light, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Ready(l, th, c, r, sim.Sensor{}) }},
+		{"ready", theme.Light, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Ready(l, th, c, r, shows) }},
 		{"arc", theme.ContrastBlack, func(s *Set, l *draw.List, th *theme.Theme, c draw.Point) { s.Arc(l, th, c, r, o) }},
 	} {
 		th := theme.Of(c.th)

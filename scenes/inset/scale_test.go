@@ -249,3 +249,27 @@ func TestDegreeNeverTooFine(t *testing.T) {
 		}
 	}
 }
+
+// TestScaleUnderHingeIndex: however far the hinge is open, the number drawn
+// under the tip of its index is the reading that the hinge gives.
+func TestScaleUnderHingeIndex(t *testing.T) {
+	s := New()
+	rapid.Check(t, func(t *rapid.T) {
+		open := angle(t, 0, orient.Half, "open")
+		r := float64(rapid.IntRange(16, 240).Draw(t, "radius"))
+		c := draw.Point{X: 400, Y: 300}
+		var l draw.List
+		s.Hinge(&l, theme.Of(theme.Light), c, r, open)
+		tip, ok := screenOf(&l, baked(t, s, hingeIndex), draw.Point{X: figure.HingeTip})
+		if !ok || math.Abs(tip.X-c.X) > .01 || tip.Y > c.Y+.5*r {
+			t.Fatalf("the tip of the index is drawn at %v, want straight over %v", tip, c)
+		}
+		on, ok := under(&l, baked(t, s, hingePlate), tip)
+		if !ok {
+			t.Fatal("no scale under the tip")
+		}
+		if got := orient.Atan2(-on.Y, on.X); (got - open).Wrapped().Abs() > near {
+			t.Fatalf("under the tip stands %.4f°, want %.4f°", got.Degrees(), open.Degrees())
+		}
+	})
+}

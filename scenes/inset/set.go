@@ -42,13 +42,18 @@ const (
 	arcPlate
 	arcArm
 	armShade
+	hingePlate
+	hingeIndex
+	display
+	displayState
+	digit
 )
 
 type key struct {
 	what  piece
 	theme theme.Name
 	px    float64
-	kind  uint8 // muted, or the way up of the figures
+	kind  uint8 // muted, the way up of the figures, calibrated, or which digit
 }
 
 type kept struct {
@@ -58,7 +63,7 @@ type kept struct {
 }
 
 // most is the number of baked parts that are kept: those of two themes or sizes.
-const most = 40
+const most = 80
 
 // find returns the part of a key, or nil when it has to be baked.
 func (s *Set) find(k key) *draw.Texture {

@@ -10,7 +10,7 @@ import (
 	"cuesta/sim"
 )
 
-// all draws the four magnifiers in one state.
+// all draws the magnifiers in one state.
 func all(s *Set, l *draw.List, th *theme.Theme, r float64, turn orient.Angle) {
 	c := draw.Point{X: 300, Y: 300}
 	s.Round(l, th, c, r, sim.RoundLevel{Right: turn.Sin(), Forward: turn.Cos()})
@@ -18,6 +18,10 @@ func all(s *Set, l *draw.List, th *theme.Theme, r float64, turn orient.Angle) {
 	o := onSide(30*orient.Degree, turn.Abs()/8, sim.Left)
 	s.Tube(l, th, c, r, o)
 	s.Arc(l, th, c, r, o)
+	s.Hinge(l, th, c, r, turn.Abs()/2)
+	shows := sim.Sensor{Direction: orient.AzimuthOf(turn), Dip: turn.Abs() / 8, Calibrated: turn > 1}
+	s.Display(l, th, c, r, shows)
+	s.Ready(l, th, c, r, shows)
 }
 
 // TestNothingAllocated: once the parts are baked a frame only writes triangles
@@ -30,7 +34,7 @@ func TestNothingAllocated(t *testing.T) {
 		turn += 3 * orient.Degree
 		all(s, &l, th, 116, turn)
 	}
-	for range 5 {
+	for range 125 { // all the digits that it will show
 		frame()
 	}
 	if n := testing.AllocsPerRun(100, frame); n != 0 {
@@ -70,7 +74,9 @@ func TestStaysInTheCircle(t *testing.T) {
 func TestKeepsWhatItUses(t *testing.T) {
 	s, th := New(), theme.Of(theme.Dark)
 	var l draw.List
-	all(s, &l, th, 116, 1)
+	for turn := range 12 { // all the digits that it will show
+		all(s, &l, th, 116, orient.Angle(turn))
+	}
 	n := len(s.kept)
 	first := s.kept[0].t
 	all(s, &l, th, 116, 2)

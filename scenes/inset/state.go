@@ -30,6 +30,11 @@ const (
 	dialSwinging
 	dialRubbing
 	dialLocked
+	hingeClosed
+	hingeOpen
+	hingeStop
+	sensorRaw
+	sensorReady
 )
 
 // The ways to the ends of the tube; those of the round level are eighths of a
@@ -58,6 +63,11 @@ var words = [...][8]string{
 	dialSwinging: {"swinging"},
 	dialRubbing:  {"rubbing on the glass: the case is tilted too far"},
 	dialLocked:   {"locked"},
+	hingeClosed:  {"closed"},
+	hingeOpen:    {"open"},
+	hingeStop:    {"folded right back"},
+	sensorRaw:    {"not calibrated"},
+	sensorReady:  {"calibrated"},
 }
 
 // Words says what can be seen.
@@ -115,4 +125,24 @@ func DialState(o sim.Dial) State {
 	default:
 		return State{place: dialSwinging}
 	}
+}
+
+// HingeState is the state of the hinge of the lid.
+func HingeState(open orient.Angle) State {
+	switch {
+	case open <= 0:
+		return State{place: hingeClosed}
+	case open >= orient.Half:
+		return State{place: hingeStop}
+	default:
+		return State{place: hingeOpen}
+	}
+}
+
+// SensorState is the state of the sensor.
+func SensorState(o sim.Sensor) State {
+	if o.Calibrated {
+		return State{place: sensorReady}
+	}
+	return State{place: sensorRaw}
 }

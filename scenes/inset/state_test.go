@@ -4,6 +4,7 @@ import (
 	"strings"
 	"testing"
 
+	"cuesta/orient"
 	"cuesta/sim"
 )
 
@@ -80,6 +81,20 @@ func TestWordsShowAndDoNotTell(t *testing.T) {
 					t.Errorf("%q praises", w)
 				}
 			}
+		}
+	}
+}
+
+func TestHingeAndSensorWords(t *testing.T) {
+	for _, c := range []struct{ got, want string }{
+		{HingeState(0).Words(), "closed"},
+		{HingeState(orient.Degree / 10).Words(), "open"},
+		{HingeState(orient.Half).Words(), "folded right back"},
+		{SensorState(sim.Sensor{}).Words(), "not calibrated"},
+		{SensorState(sim.Sensor{Calibrated: true}).Words(), "calibrated"},
+	} {
+		if c.got != c.want {
+			t.Errorf("%q, want %q", c.got, c.want)
 		}
 	}
 }

@@ -179,7 +179,8 @@ func bubble(o sim.Observation) string {
 }
 
 func sensor(s sim.Sensor) string {
-	text := fmt.Sprintf("The sensor shows dip direction %03d, dip %.0f.", instrument.Graduated(s.Direction), s.Dip.Degrees())
+	direction, dip := s.Degrees()
+	text := fmt.Sprintf("The sensor shows dip direction %03d, dip %d.", direction, dip)
 	if !s.Calibrated {
 		text += " It has not been calibrated."
 	}

@@ -76,8 +76,8 @@ func (sc *scene) sideForArrow() float64 {
 // toolReach is the reach of the instrument along the strike.
 func (sc *scene) toolReach() (lo, hi float64) {
 	lo, hi = rock.HalfA, -rock.HalfA
-	for i := range 8 {
-		a, _, _ := sc.coords(sc.tool.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick))
+	for i := range sc.tool.spots() {
+		a, _, _ := sc.coords(sc.tool.spot(i))
 		lo, hi = min(lo, a), max(hi, a)
 	}
 	return lo, hi

@@ -81,6 +81,10 @@ func (sc *scene) reach() (up, down, side float64) {
 		q := sc.on(4, b, 10)
 		ring(length2(q.X, q.Y), q.Z)
 	}
+	if n := sc.lidReach(); n > 0 {
+		q := sc.on(0, -7, n)
+		ring(length2(q.X, q.Y), q.Z)
+	}
 	return up, down, side
 }
 

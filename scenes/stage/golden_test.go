@@ -34,6 +34,14 @@ func TestGoldenPictures(t *testing.T) {
 		{"steep", theme.Contrast, steep, poseOf(steep, sim.OnEdge, orient.Half, steep.Dip), answer, 0},
 		{"hand", theme.ContrastBlack, steep, level(steep), Overlays{Hand: true, Strike: true}, 0},
 		{"close", theme.Light, gentle, level(gentle), Overlays{}, 1},
+		{"lid", theme.Light, gentle, lidded(gentle, orient.Right, gentle.Dip), Overlays{}, 0},
+		{"lid-dark", theme.Dark, steep, lidded(steep, orient.Right, steep.Dip), Overlays{}, 0},
+		{"lid-contrast", theme.Contrast, gentle, lidded(gentle, -orient.Right, degrees(25)), answer, 0},
+		{"lid-black", theme.ContrastBlack, steep, lidded(steep, degrees(60), degrees(120)), Overlays{}, 0},
+		{"sensor", theme.Light, gentle, flatOn(gentle, orient.Right), answer, 0},
+		{"sensor-dark", theme.Dark, gentle, flatOn(gentle, degrees(-20)), Overlays{}, 0},
+		{"sensor-contrast", theme.Contrast, steep, flatOn(steep, -orient.Right), Overlays{}, 0},
+		{"sensor-close", theme.ContrastBlack, gentle, flatOn(gentle, 0), Overlays{}, 1},
 	}
 	for _, tt := range tests {
 		t.Run(tt.name, func(t *testing.T) {
@@ -42,6 +50,7 @@ func TestGoldenPictures(t *testing.T) {
 			q.Theme, q.Reveal, q.Camera.Close = theme.Of(tt.theme), tt.r, tt.close
 			q.Observation.Dial.Needle = degrees(-35)
 			q.Observation.Arc.Arm = tt.p.Dip
+			q.Observation.Sensor = sim.Sensor{Direction: tt.p.DipDirection(), Dip: tt.p.Dip, Calibrated: tt.theme != theme.Dark}
 			var l draw.List
 			l.Reset(q.Rect.W, q.Rect.H)
 			New().Draw(&l, q)

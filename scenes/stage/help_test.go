@@ -118,3 +118,15 @@ func eachScene(f func(sc *scene)) {
 		}
 	}
 }
+
+// lidded is the pose on the lid, flush on the rock, opened so far.
+func lidded(p orient.Plane, swing, open orient.Angle) sim.Pose {
+	f := add(mul(swing.Cos(), p.StrikeVec()), mul(swing.Sin(), p.DownDip()))
+	right := cross(f, p.Normal())
+	o := sim.Pose{Seat: sim.OnLid, Swing: swing}
+	o.Frame = sim.Frame{Forward: turned(f, right, open), Right: right, Out: turned(p.Normal(), right, open)}
+	return o
+}
+
+// flatOn is the pose flat on the rock.
+func flatOn(p orient.Plane, swing orient.Angle) sim.Pose { return poseOf(p, sim.OnBack, swing, 0) }

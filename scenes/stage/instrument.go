@@ -4,6 +4,7 @@ import (
 	"cuesta/orient"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/figure"
+	"cuesta/sim"
 )
 
 // side of the water on which the instrument is being painted.
@@ -34,6 +35,9 @@ func (st *Stage) drawInstrument(sc *scene, part wet) {
 		return
 	}
 	sc.part = part
+	if sc.tool.hinged {
+		st.drawLid(sc)
+	}
 	body := sc.tool.body()
 	body.prepare(&sc.lens)
 	st.drawBody(sc, &body)
@@ -41,6 +45,9 @@ func (st *Stage) drawInstrument(sc *scene, part wet) {
 		st.drawFace(sc, body.norm[5])
 	}
 	st.drawRim(sc, &body)
+	if sc.tool.hinged {
+		st.drawLidFront(sc)
+	}
 	sc.part = whole
 }
 
@@ -154,6 +161,10 @@ func (st *Stage) faceCorner(sc *scene, t *draw.Texture, x, y, k float64) corner 
 
 // drawMoving paints circle, needle, bubbles and arm as they stand.
 func (st *Stage) drawMoving(sc *scene, k float64) {
+	if sc.p.Pose.Seat == sim.OnBack {
+		st.drawShown(sc, k)
+		return
+	}
 	o, p := &sc.p.Observation, st.kit
 	st.part(sc, p.dial, mount{figure.DialCentre, o.Dial.Ring, about(figure.DialRadius)}, k)
 	if !sc.th.Flat {

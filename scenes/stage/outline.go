@@ -73,8 +73,10 @@ func (h *hull) top(x0, x1 float64) float64 {
 // outlines finds what the slab, the stand and the instrument cover.
 func (sc *scene) outlines() {
 	sc.slabHull, sc.standHull, sc.toolHull = hull{}, hull{}, hull{}
+	for i := range sc.tool.spots() {
+		sc.toolHull.add(&sc.lens, sc.tool.spot(i))
+	}
 	for i := range 8 {
-		sc.toolHull.add(&sc.lens, sc.tool.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick))
 		a, b := corners4(i&3, rock.HalfA, rock.HalfB)
 		sc.slabHull.add(&sc.lens, sc.on(a, b, -rock.Thick*float64(i>>2)))
 	}

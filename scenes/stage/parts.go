@@ -19,6 +19,12 @@ type kit struct {
 	roundBubble, roundMarks *draw.Texture
 	arm, armShadow          *draw.Texture
 	tubeBubble, tubeMarks   *draw.Texture
+
+	// Of the lid and of the sensor, baked when first asked for.
+	hinge, hingeIndex *draw.Texture
+	sensor, display   *draw.Texture
+	states            [2]*draw.Texture // not calibrated and calibrated
+	digits            [10]*draw.Texture
 }
 
 // prepareKit picks the parts for the whole bench or, once the eye draws near,
@@ -53,8 +59,12 @@ func bakeKit(th *theme.Theme, px float64) kit {
 	}
 }
 
-// face is the face with the figures of the arc upright on the seated edge.
+// face is the face with the figures of the arc upright on the seated edge, or
+// that of the sensor.
 func (st *Stage) face(sc *scene) *draw.Texture {
+	if sc.p.Pose.Seat == sim.OnBack {
+		return st.kit.sensorFace()
+	}
 	u := figure.OnLeft
 	if sc.p.Pose.Seated == sim.RightSide {
 		u = figure.OnRight
@@ -119,3 +129,39 @@ func (st *Stage) part(sc *scene, t *draw.Texture, m mount, k float64) {
 }
 
 func about(r float64) draw.Rect { return draw.Rect{X: -r, Y: -r, W: 2 * r, H: 2 * r} }
+
+// baked returns a part, and bakes it when it is first asked for.
+func baked(t **draw.Texture, bake func() *draw.Texture) *draw.Texture {
+	if *t == nil {
+		*t = bake()
+	}
+	return *t
+}
+
+func (k *kit) hingePlate() *draw.Texture {
+	return baked(&k.hinge, func() *draw.Texture { return figure.HingeTexture(k.theme, k.px) })
+}
+
+func (k *kit) hingePointer() *draw.Texture {
+	return baked(&k.hingeIndex, func() *draw.Texture { return figure.HingeIndexTexture(k.theme, k.px) })
+}
+
+func (k *kit) sensorFace() *draw.Texture {
+	return baked(&k.sensor, func() *draw.Texture { return figure.SensorFaceTexture(k.theme, k.px) })
+}
+
+func (k *kit) displayPart() *draw.Texture {
+	return baked(&k.display, func() *draw.Texture { return figure.DisplayTexture(k.theme, k.px) })
+}
+
+func (k *kit) state(calibrated bool) *draw.Texture {
+	i := 0
+	if calibrated {
+		i = 1
+	}
+	return baked(&k.states[i], func() *draw.Texture { return figure.DisplayStateTexture(k.theme, k.px, calibrated) })
+}
+
+func (k *kit) digit(d uint8) *draw.Texture {
+	return baked(&k.digits[d], func() *draw.Texture { return figure.DigitTexture(k.theme, k.px, d) })
+}

@@ -27,7 +27,9 @@ func (st *Stage) drawToolShadow(sc *scene) {
 	top := sheet{o: sc.top, x: sc.S, y: sc.D}
 	if k := dot(sc.light, sc.N); k > 0.05 {
 		s := blot{sheet: top, close: 0.4}
-		t.eachCorner(func(p orient.Vec) { s.cast(p, sc.light, sc.N, 0.13) })
+		for i := range 8 {
+			s.cast(t.spot(i), sc.light, sc.N, 0.13)
+		}
 		s.wrap()
 		s.fill(&b, colour(sc.th.RockShadow, 1, 0.46*ease(0.05, 0.3, k)), false)
 	}

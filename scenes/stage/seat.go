@@ -17,6 +17,8 @@ type tool struct {
 	edge           [2]orient.Vec // ends of the line that touches the rock, rear first
 	low            float64       // height of the middle of that line
 	offA, offB     float64       // where that middle lies on the slab
+	hinged         bool          // the plate is hinged to lid
+	lid            lid
 }
 
 // at is the point x forward, y to the right and z out of the back.
@@ -34,17 +36,33 @@ func (t *tool) face(x, y float64) orient.Vec { return t.at(x, y, plateThick) }
 // middle is the middle of the plate.
 func (t *tool) middle() orient.Vec { return t.at(plateLong/2, plateWide/2, plateThick/2) }
 
+// spots is how many corners it has, a lid and its hinge plate counted in.
+func (t *tool) spots() int {
+	if t.hinged {
+		return 8 + lidSpots
+	}
+	return 8
+}
+
+// spot is a corner: the first eight are those of the plate.
+func (t *tool) spot(i int) orient.Vec {
+	if i >= 8 {
+		return t.lid.spot(i - 8)
+	}
+	return t.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick)
+}
+
 func (t *tool) eachCorner(f func(orient.Vec)) {
-	for i := range 8 {
-		f(t.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick))
+	for i := range t.spots() {
+		f(t.spot(i))
 	}
 }
 
 // box is the bounding box in the picture.
 func (t *tool) box(l *lens) (x0, y0, x1, y1 float64) {
 	x0, y0, x1, y1 = math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)
-	for i := range 8 {
-		x, y := l.project(t.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick))
+	for i := range t.spots() {
+		x, y := l.project(t.spot(i))
 		x0, y0, x1, y1 = min(x0, x), min(y0, y), max(x1, x), max(y1, y)
 	}
 	return x0, y0, x1, y1
@@ -63,6 +81,10 @@ func seatTool(sc *scene) tool {
 		t.offA, t.offB = lerp(t.offA, a, off.Share), lerp(t.offB, b, off.Share)
 		y = lerp(y, support(off.Seat, off.Seated), off.Share)
 	}
+	if o.Seat == sim.OnLid {
+		t.openLid(sc)
+		return t
+	}
 	// The edge of the back and the edge of the face are both candidates: the one
 	// that lies lower on the rock is the one that touches.
 	z := 0.0
@@ -72,7 +94,7 @@ func seatTool(sc *scene) tool {
 	t.corner = sub(sc.on(t.offA, t.offB, 0), sub(t.at(plateLong/2, y, z), t.corner))
 	lowest := math.Inf(1)
 	for i := range 8 {
-		_, _, n := sc.coords(t.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick))
+		_, _, n := sc.coords(t.spot(i))
 		lowest = min(lowest, n)
 	}
 	t.corner = sub(t.corner, mul(lowest, sc.N))
@@ -103,8 +125,10 @@ func place(sc *scene, seat sim.Seat) (a, b float64) {
 	switch seat {
 	case sim.OnSide:
 		a, b = -1.5, -0.6
-	case sim.OnBack, sim.OnLid:
+	case sim.OnBack:
 		a, b = 1, -1
+	case sim.OnLid:
+		a, b = 0, 0.8 // the hinge plate reaches out behind
 	case sim.OnEdge:
 	}
 	return max(-mostA, min(mostA, a)), max(-mostB, min(mostB, b))

@@ -47,9 +47,9 @@ func TestTriangleBounds(t *testing.T) {
 
 // While the camera orbits and the needle swings nothing is allocated.
 func TestSteadyStateAllocatesNothing(t *testing.T) {
-	for _, name := range theme.Names {
-		p := planeOf(35, 30)
-		q := params(p, level(p))
+	p := planeOf(35, 30)
+	for i, name := range theme.Names {
+		q := params(p, [...]sim.Pose{level(p), lidded(p, orient.Right, p.Dip), flatOn(p, orient.Right), lidded(p, -orient.Right, p.Dip)}[i])
 		q.Theme = theme.Of(name)
 		q.Reveal = everything
 		st := New()
@@ -61,6 +61,7 @@ func TestSteadyStateAllocatesNothing(t *testing.T) {
 			q.Camera = base.Orbit(degrees(50*math.Sin(float64(i)/9)), degrees(10*math.Cos(float64(i)/7)), q.Plane, q.Pose)
 			q.Observation.Dial.Needle = degrees(float64(7*i) / 10)
 			q.Observation.Round.Right = math.Sin(float64(i))
+			q.Observation.Sensor = sim.Sensor{Direction: orient.AzimuthOf(degrees(float64(i))), Dip: degrees(float64(i % 90))}
 			l.Reset(928, 664)
 			st.Draw(&l, q)
 		}

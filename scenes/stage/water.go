@@ -75,8 +75,8 @@ func (sc *scene) dips() bool {
 	if !sc.water.on || sc.p.Bare {
 		return false
 	}
-	for i := range 8 {
-		p := sc.tool.at(float64(i&1)*plateLong, float64(i>>1&1)*plateWide, float64(i>>2)*plateThick)
+	for i := range sc.tool.spots() {
+		p := sc.tool.spot(i)
 		if p.Z < sc.water.level-0.02 {
 			return true
 		}
