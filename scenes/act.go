@@ -184,13 +184,22 @@ func (b *Bench) secondary() {
 		b.show(allOverlays)
 		b.focus = idPrimary
 	case b.phase == judged && !b.verdict.Right:
-		b.begin()
-		b.reveal = stage.Overlays{}
+		b.again()
 	case b.reveal.Any():
 		b.reveal = stage.Overlays{}
 	default:
 		b.show(allOverlays)
 	}
+}
+
+// again begins anew on the same plane: strike first, so the plate stands on its
+// edge.
+func (b *Bench) again() {
+	if b.obs.Seat == sim.OnSide {
+		b.do(sim.Command{Kind: sim.Place, Seat: sim.OnEdge})
+	}
+	b.begin()
+	b.reveal = stage.Overlays{}
 }
 
 // show lays the true plane over the rock. From then on nothing is graded.

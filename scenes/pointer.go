@@ -38,12 +38,25 @@ func isStepper(id describe.ID) bool {
 	return false
 }
 
-// drag is a pointer that moves the instrument or the eye; nothing needs it.
+// drag is a pointer that moves the instrument or the eye; nothing needs it. On
+// the instrument it works one stepper at a time, the one of the way it sets out.
 type drag struct {
 	on         bool
 	instrument bool
+	way        dragWay
 	x, y       float64
 }
+
+type dragWay uint8
+
+const (
+	noWay  dragWay = iota
+	across         // swings
+	upDown         // rolls, or turns the arm
+)
+
+// dragStart is how far a pointer goes before it has a way, in units.
+const dragStart = 5
 
 func (b *Bench) pointer(p input.Pointer) {
 	switch p.Kind {
@@ -77,13 +90,32 @@ func (b *Bench) pointerDown(p input.Pointer) {
 		return
 	}
 	if b.panel == noPanel && contains(b.screen.lay.Scene, p.X, p.Y) {
-		b.drag = drag{on: true, instrument: b.phase == measuring && b.onInstrument(p.X, p.Y), x: p.X, y: p.Y}
+		b.drag = drag{on: true, instrument: b.phase == measuring && b.onInstrument(p), x: p.X, y: p.Y}
 		b.focus = idInstrument
 	}
 }
 
-func (b *Bench) onInstrument(x, y float64) bool {
-	return contains(b.stage.InstrumentBounds(), x, y)
+// onInstrument says that a pointer is on the instrument. A finger may miss by a
+// little.
+func (b *Bench) onInstrument(p input.Pointer) bool {
+	r := b.stage.InstrumentBounds()
+	if p.Touch {
+		r = grow(r, 12*b.screen.lay.Unit)
+	}
+	return contains(r, p.X, p.Y)
+}
+
+// sets gives a drag its way once it has gone far enough, and says whether it has
+// one.
+func (d *drag) sets(p input.Pointer, unit float64) bool {
+	dx, dy := abs(p.X-d.x), abs(p.Y-d.y)
+	if d.way == noWay && max(dx, dy) >= dragStart*unit {
+		d.way = upDown
+		if dx > dy {
+			d.way = across
+		}
+	}
+	return d.way != noWay
 }
 
 // dragRate is the turn of a pixel's drag: at unit size 0.25°.
@@ -93,6 +125,9 @@ func (b *Bench) pointerMove(p input.Pointer) {
 	if !b.drag.on {
 		return
 	}
+	if b.drag.instrument && !b.drag.sets(p, b.screen.lay.Unit) {
+		return
+	}
 	k := dragRate / orient.Angle(b.screen.lay.Unit)
 	dx, dy := orient.Angle(p.X-b.drag.x)*k, orient.Angle(p.Y-b.drag.y)*k
 	b.drag.x, b.drag.y = p.X, p.Y
@@ -100,10 +135,10 @@ func (b *Bench) pointerMove(p input.Pointer) {
 		b.view.orbit(b, -dx, dy)
 		return
 	}
-	if dx != 0 {
+	switch {
+	case b.drag.way == across && dx != 0:
 		b.handle(idSwingMore, -dx)
-	}
-	if dy != 0 {
+	case b.drag.way == upDown && dy != 0:
 		b.handle(b.upwards(true), -dy)
 	}
 }

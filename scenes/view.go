@@ -66,7 +66,7 @@ func (v *view) orbit(b *Bench, turn, lift orient.Angle) {
 func (v *view) hurry() { v.left = 0 }
 
 func (v *view) advance(b *Bench, ticks int) {
-	if b.obs.Seat == sim.OnSide {
+	if b.obs.Seat == sim.OnSide && !b.drag.instrument { // which would move under the finger
 		v.trail(b)
 	}
 	v.left = max(0, v.left-ticks)
