@@ -12,6 +12,7 @@ import (
 	"cuesta/quiz"
 	"cuesta/quiz/form"
 	"cuesta/quiz/lab"
+	"cuesta/scenes/spoken/taking"
 )
 
 const labHelp = `The lines:
@@ -112,7 +113,7 @@ func (p *labTaking) welcome() {
 // example is a whole line: of the student who reads, or one of the roster.
 func (p *labTaking) example() string {
 	i, _ := p.room.Station()
-	return fmt.Sprintf("%s %s %s", p.anID(), p.room.Names()[i], exampleOf(p.room.Item(i).Ask()))
+	return fmt.Sprintf("%s %s %s", p.anID(), p.room.Names()[i], taking.ExampleOf(p.room.Item(i).Ask()))
 }
 
 func (p *labTaking) anID() string {
@@ -239,7 +240,7 @@ func (p *labTaking) goTo(name string, missing bool) {
 	i, _ := p.room.Station()
 	said := p.room.Item(i).Prompt()
 	if missing {
-		said += fmt.Sprintf(" The reading is missing: write it, such as %s, or all in one line, such as %s.", exampleOf(p.room.Item(i).Ask()), p.example())
+		said += fmt.Sprintf(" The reading is missing: write it, such as %s, or all in one line, such as %s.", taking.ExampleOf(p.room.Item(i).Ask()), p.example())
 	}
 	p.say("%s", said)
 }

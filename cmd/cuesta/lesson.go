@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"encoding/json"
 	"errors"
 	"fmt"
@@ -14,6 +15,7 @@ import (
 	"cuesta/quiz/written"
 	"cuesta/scenes/draw/pdf"
 	"cuesta/scenes/lesson"
+	"cuesta/scenes/spoken/telling"
 )
 
 // teacher gives a lesson line by line, or prints what its presenter needs.
@@ -165,4 +167,34 @@ func (t *teacher) problems(path string, err error) error {
 		fmt.Fprintf(t.err, "%s: %s\n", path, oneLine(p.String()))
 	}
 	return misreadf("%s: %w; %d problems, told above", path, wrong.Err, len(wrong.Problems))
+}
+
+// teach gives a lesson until its end is left or the input ends.
+func (t *teacher) teach(l lesson.Lesson) error {
+	p, err := lesson.NewPlayer(l)
+	if err != nil {
+		return wrongWords{err}
+	}
+	s := telling.New(p, telling.Options{Out: t.out, Remarks: t.err, Object: t.object, Painter: picture})
+	s.Welcome()
+	in, stop := untilInterrupt(t.in)
+	defer stop()
+	return give(s, in)
+}
+
+// give takes the lines of a lesson. An empty one is Enter; the end of the input
+// is none.
+func give(s *telling.Telling, in io.Reader) error {
+	lines := bufio.NewReaderSize(in, 1<<12)
+	for !s.Ended() && s.Err() == nil {
+		text, err := boundedLine(lines)
+		switch {
+		case err != nil && !errors.Is(err, io.EOF):
+			return err
+		case err != nil && text == "":
+			return s.Err()
+		}
+		s.Line(text)
+	}
+	return s.Err()
 }

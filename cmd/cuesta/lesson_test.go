@@ -14,12 +14,14 @@ import (
 
 	"cuesta/scenes/draw/pdf"
 	"cuesta/scenes/lesson"
+	"cuesta/scenes/spoken/telling"
 )
 
 // listener follows a lesson by its words alone.
 type listener struct {
 	t    *testing.T
-	s    *telling
+	s    *telling.Telling
+	p    *lesson.Player
 	out  bytes.Buffer
 	said string // the last reply
 	used int
@@ -35,9 +37,9 @@ func listen(t *testing.T, name string) *listener {
 	if err != nil {
 		t.Fatal(err)
 	}
-	h := &listener{t: t}
-	h.s = &telling{env: env{out: &h.out, err: &h.out}, p: p}
-	h.s.welcome()
+	h := &listener{t: t, p: p}
+	h.s = telling.New(p, telling.Options{Out: &h.out, Remarks: &h.out, Painter: picture})
+	h.s.Welcome()
 	h.said = h.out.String()
 	return h
 }
@@ -46,9 +48,9 @@ func listen(t *testing.T, name string) *listener {
 func (h *listener) types(format string, a ...any) string {
 	h.t.Helper()
 	h.out.Reset()
-	h.s.line(fmt.Sprintf(format, a...))
-	if h.s.failed != nil {
-		h.t.Fatal(h.s.failed)
+	h.s.Line(fmt.Sprintf(format, a...))
+	if err := h.s.Err(); err != nil {
+		h.t.Fatal(err)
 	}
 	if h.used++; h.used > 300 {
 		h.t.Fatal("no end after 300 lines")
@@ -155,7 +157,7 @@ func TestEveryStepSaysSomething(t *testing.T) {
 	for _, l := range lesson.Shipped() {
 		h := listen(t, l.Name)
 		for i := range l.Steps {
-			if !strings.Contains(h.said, fmt.Sprintf("%d of %d. %s", i+1, len(l.Steps), h.s.p.Line())) {
+			if !strings.Contains(h.said, fmt.Sprintf("%d of %d. %s", i+1, len(l.Steps), h.p.Line())) {
 				t.Fatalf("%s, step %d: %q", l.Name, i+1, h.said)
 			}
 			if l.Steps[i].Ask != "" {
@@ -264,11 +266,11 @@ func FuzzLessonLines(f *testing.F) {
 			t.Fatal(err)
 		}
 		var out bytes.Buffer
-		s := &telling{env: env{out: &out, err: &out}, p: p}
-		if err := s.run(strings.NewReader(first + "\n" + second + "\nreturn\ngo 1\n")); err != nil {
+		s := telling.New(p, telling.Options{Out: &out, Remarks: &out, Painter: picture})
+		if err := give(s, strings.NewReader(first+"\n"+second+"\nreturn\ngo 1\n")); err != nil {
 			t.Fatal(err)
 		}
-		if p.At() != 0 && !s.ended {
+		if p.At() != 0 && !s.Ended() {
 			t.Errorf("%q, %q: at step %d after go 1", first, second, p.At()+1)
 		}
 	})

@@ -14,6 +14,7 @@ import (
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/sitting"
+	"cuesta/scenes/spoken/taking"
 )
 
 type taker struct {
@@ -65,17 +66,33 @@ func (t *taker) run(path string) error {
 		return t.noJournal(err)
 	}
 	defer j.Close()
-	p := newTaking(j, t)
-	in, stop := untilInterrupt(t.in)
-	defer stop()
-	if err := p.run(in); err != nil {
+	p := t.taking(j)
+	if err := t.answer(p, j); err != nil {
 		return err
 	}
 	if !j.Finished() {
-		_, err := fmt.Fprintf(t.out, "Not handed in yet: %s. cuesta take %s goes on from here.\n", p.progress(), path)
+		_, err := fmt.Fprintf(t.out, "Not handed in yet: %s. cuesta take %s goes on from here.\n", p.Progress(), path)
 		return err
 	}
 	return t.handIn(j)
+}
+
+func (t *taker) taking(j *sitting.Journal) *taking.Taking {
+	return taking.New(j, taking.Options{Out: t.out, Now: t.now, Painter: picture, Quit: "stops here; the same command goes on later"})
+}
+
+// answer takes the lines until quit, finish or the end of the input.
+func (t *taker) answer(p *taking.Taking, j *sitting.Journal) error {
+	if j.Finished() {
+		return nil
+	}
+	p.Welcome()
+	in, stop := untilInterrupt(t.in)
+	defer stop()
+	if err := eachLine(in, func() bool { return p.Ended() || p.Err() != nil }, p.Line); err != nil {
+		return err
+	}
+	return p.Err()
 }
 
 // open begins the journal or goes on with it. One whose form has been handed in

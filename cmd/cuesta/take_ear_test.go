@@ -83,12 +83,12 @@ func answerAll(t *testing.T, f form.Form, path string) {
 	}
 	defer j.Close()
 	var out bytes.Buffer
-	p := newTaking(j, &taker{env: env{out: &out}, now: func() string { return "" }})
+	p := (&taker{env: env{out: &out}, now: func() string { return "" }}).taking(j)
 	lines := 0
 	say := func(line string) string {
 		lines++
 		out.Reset()
-		p.line(line)
+		p.Line(line)
 		return out.String()
 	}
 	said := say("go 1")

@@ -103,13 +103,13 @@ func TestTheTimeLimit(t *testing.T) {
 	defer j.Close()
 	times := []string{"2026-09-14T09:00:00Z", "2026-09-14T09:14:00Z", "2026-09-14T09:16:00Z"}
 	var out bytes.Buffer
-	p := newTaking(j, &taker{env: env{out: &out}, now: func() string { return times[0] }})
+	p := (&taker{env: env{out: &out}, now: func() string { return times[0] }}).taking(j)
 	for _, line := range []string{"12", "13", "14"} {
-		p.line(line)
+		p.Line(line)
 		times = append(times[1:], times[len(times)-1])
 	}
-	p.line("overview")
-	p.line("finish")
+	p.Line("overview")
+	p.Line("finish")
 	text := out.String()
 	for _, want := range []string{`answered "12"`, `answered "13"`, "The time is over, so this is not kept. finish hands in", "Time left: none, the time is over"} {
 		if !strings.Contains(text, want) {

@@ -1,4 +1,4 @@
-package main
+package taking
 
 import (
 	"fmt"
@@ -45,7 +45,7 @@ func benchWords() []string {
 }
 
 // benchOf is the bench of item i as it was left, or nil where it has none.
-func (p *taking) benchOf(i int) *itemBench {
+func (p *Taking) benchOf(i int) *itemBench {
 	if b, ok := p.benches[i]; ok {
 		return b
 	}
@@ -58,12 +58,12 @@ func (p *taking) benchOf(i int) *itemBench {
 		p.failed = fmt.Errorf("the bench of item %d cannot be set up: %w", i+1, err)
 		return nil
 	}
-	b := &itemBench{spoken.NewBench(s, picture), s}
+	b := &itemBench{spoken.NewBench(s, p.o.Painter), s}
 	p.benches[i] = b
 	return b
 }
 
-func (p *taking) sessionOf(i int, it item.AtBench) (*session.Session, error) {
+func (p *Taking) sessionOf(i int, it item.AtBench) (*session.Session, error) {
 	o := session.Options{Notation: p.j.Part(i).Spec.Notation, Place: p.j.Form().Blueprint.Place}
 	kept := p.j.Answer(i).Recording
 	if kept == "" {
@@ -77,7 +77,7 @@ func (p *taking) sessionOf(i int, it item.AtBench) (*session.Session, error) {
 }
 
 // atBench carries out a line of the bench, and says whether it was one.
-func (p *taking) atBench(text string) bool {
+func (p *Taking) atBench(text string) bool {
 	i := p.j.Position()
 	b := p.benchOf(i)
 	if b == nil {
@@ -115,7 +115,7 @@ func isBenchWord(s string) bool {
 }
 
 // keepBench makes what was done at the bench safe.
-func (p *taking) keepBench(i int) bool {
+func (p *Taking) keepBench(i int) bool {
 	var text strings.Builder
 	if err := p.benches[i].session.Recording().Write(&text); err != nil {
 		p.failed = err
@@ -124,12 +124,12 @@ func (p *taking) keepBench(i int) bool {
 	if text.String() == p.j.Answer(i).Recording {
 		return true
 	}
-	return p.do(p.j.BenchEntry(i, text.String(), p.now()))
+	return p.do(p.j.BenchEntry(i, text.String(), p.o.Now()))
 }
 
 // noteAtBench writes an answer into the recording of the bench too. Without a
 // bench there is nothing to do.
-func (p *taking) noteAtBench(i int, text string) bool {
+func (p *Taking) noteAtBench(i int, text string) bool {
 	b := p.benchOf(i)
 	if b == nil {
 		return true

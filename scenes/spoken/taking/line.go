@@ -1,4 +1,4 @@
-package main
+package taking
 
 import (
 	"errors"
@@ -22,11 +22,11 @@ const takeHelp = `The lines:
   hint          the next hint to the item; what it costs stands at the item
   overview      all items and how they stand
   finish        hands in
-  quit          stops here; the same command goes on later
+  quit          %s
 Nothing is said about right or wrong before the form is handed in.`
 
-// line carries out one line.
-func (p *taking) line(text string) {
+// Line carries out one line.
+func (p *Taking) Line(text string) {
 	text = strings.TrimSpace(strings.TrimPrefix(text, "\uFEFF"))
 	if text == "" || text[0] == '#' {
 		return
@@ -52,7 +52,7 @@ func (p *taking) line(text string) {
 }
 
 // alone carries out a line of one word, and says whether it was one.
-func (p *taking) alone(word string) bool {
+func (p *Taking) alone(word string) bool {
 	at := p.j.Position()
 	switch word {
 	case "next":
@@ -78,8 +78,8 @@ func (p *taking) alone(word string) bool {
 }
 
 // do takes an entry, and says in words why not where it is not taken.
-func (p *taking) do(e sitting.Entry) bool {
-	e.At = p.now()
+func (p *Taking) do(e sitting.Entry) bool {
+	e.At = p.o.Now()
 	err := p.j.Do(e)
 	switch {
 	case err == nil:
@@ -89,7 +89,7 @@ func (p *taking) do(e sitting.Entry) bool {
 	case errors.Is(err, sitting.ErrAttempts):
 		p.say("Not kept: this item takes %s. undo takes the last one back.", spent(p.j.Part(e.Item).Attempts))
 	case errors.Is(err, sitting.ErrUnread):
-		p.say("Not kept: %s. Write it as here, %s, or help for the lines; it counts for no attempt.", strings.TrimSuffix(strings.TrimPrefix(err.Error(), sitting.ErrUnread.Error()+": "), "."), exampleOf(p.j.Item(e.Item).Ask()))
+		p.say("Not kept: %s. Write it as here, %s, or help for the lines; it counts for no attempt.", strings.TrimSuffix(strings.TrimPrefix(err.Error(), sitting.ErrUnread.Error()+": "), "."), ExampleOf(p.j.Item(e.Item).Ask()))
 	case errors.Is(err, sitting.ErrNothing):
 		p.say("There is nothing to take back.")
 	case errors.Is(err, sitting.ErrHints):
@@ -101,13 +101,13 @@ func (p *taking) do(e sitting.Entry) bool {
 	return false
 }
 
-func (p *taking) answer(text string) {
+func (p *Taking) answer(text string) {
 	i := p.j.Position()
 	if text == "" {
-		p.say("Write the answer behind answer, such as answer %s.", exampleOf(p.j.Item(i).Ask()))
+		p.say("Write the answer behind answer, such as answer %s.", ExampleOf(p.j.Item(i).Ask()))
 		return
 	}
-	e := sitting.Entry{Do: sitting.Answer, Item: i, Text: text, At: p.now()}
+	e := sitting.Entry{Do: sitting.Answer, Item: i, Text: text, At: p.o.Now()}
 	if p.j.Check(e) == nil && !p.noteAtBench(i, text) {
 		return
 	}
@@ -126,8 +126,8 @@ func spent(attempts int) string {
 	return fmt.Sprintf("%d answers, and they have been given", attempts)
 }
 
-// exampleOf is how an answer to a question may look, in the notation asked for.
-func exampleOf(a item.Ask) string {
+// ExampleOf is how an answer to a question may look, in the notation asked for.
+func ExampleOf(a item.Ask) string {
 	switch a.Kind {
 	case item.AskChoice:
 		return "a"
@@ -139,7 +139,7 @@ func exampleOf(a item.Ask) string {
 }
 
 // next is the clear next step.
-func (p *taking) next() string {
+func (p *Taking) next() string {
 	open := p.j.Open()
 	at := p.j.Position()
 	switch {
@@ -157,7 +157,7 @@ func capitalised(s string) string {
 }
 
 // step goes to an item, or says that there is none.
-func (p *taking) step(i int, otherwise string) {
+func (p *Taking) step(i int, otherwise string) {
 	if i < 0 || i >= p.j.Len() {
 		p.say("%s", otherwise)
 		return
@@ -167,7 +167,7 @@ func (p *taking) step(i int, otherwise string) {
 	}
 }
 
-func (p *taking) goTo(rest string) {
+func (p *Taking) goTo(rest string) {
 	if rest == "" {
 		p.show()
 		return
@@ -180,7 +180,7 @@ func (p *taking) goTo(rest string) {
 	p.step(n-1, "")
 }
 
-func (p *taking) flag() {
+func (p *Taking) flag() {
 	i := p.j.Position()
 	if !p.do(sitting.Entry{Do: sitting.Flag, Item: i}) {
 		return
@@ -192,7 +192,7 @@ func (p *taking) flag() {
 	p.say("Kept. Item %d is not flagged any more. %s", i+1, capitalised(p.next()))
 }
 
-func (p *taking) undo() {
+func (p *Taking) undo() {
 	last, _ := p.j.Last()
 	if !p.do(sitting.Entry{Do: sitting.Undo}) {
 		return
@@ -205,7 +205,7 @@ func (p *taking) undo() {
 	p.show()
 }
 
-func (p *taking) hint() {
+func (p *Taking) hint() {
 	i := p.j.Position()
 	if !p.do(sitting.Entry{Do: sitting.Hint, Item: i}) {
 		return
@@ -214,7 +214,7 @@ func (p *taking) hint() {
 	p.say("Kept. Hint %d to item %d: %s %s", len(hints), i+1, hints[len(hints)-1], p.hintsLeft(i))
 }
 
-func (p *taking) hintsLeft(i int) string {
+func (p *Taking) hintsLeft(i int) string {
 	switch n := p.j.HintsLeft(i); n {
 	case 0:
 		return "That was the last one."
@@ -225,7 +225,7 @@ func (p *taking) hintsLeft(i int) string {
 	}
 }
 
-func (p *taking) overview() {
+func (p *Taking) overview() {
 	for i := range p.j.Len() {
 		state := "open"
 		if text, ok := p.j.Written(i); ok {
@@ -240,14 +240,14 @@ func (p *taking) overview() {
 		}
 		p.say("%s%2d  %s: %s", mark, i+1, p.j.Item(i).Kind().Title(), state)
 	}
-	if left, ok := p.j.Left(p.now()); ok {
+	if left, ok := p.j.Left(p.o.Now()); ok {
 		p.say("Time left: %s.", duration(left))
 	}
-	p.say("%s", capitalised(p.progress()+"; "+p.next()))
+	p.say("%s", capitalised(p.Progress()+"; "+p.next()))
 }
 
 // finish hands in; with items open it asks to be said twice.
-func (p *taking) finish() {
+func (p *Taking) finish() {
 	if open := p.j.Open(); len(open) > 0 && !p.sure {
 		names := make([]string, len(open))
 		for n, i := range open {
@@ -262,11 +262,11 @@ func (p *taking) finish() {
 	}
 }
 
-func (p *taking) help(word string) {
+func (p *Taking) help(word string) {
 	if word != "" && p.atBench("help "+word) {
 		return
 	}
-	p.say("%s", takeHelp)
+	p.say(takeHelp, p.o.Quit)
 	if p.benchOf(p.j.Position()) != nil {
 		p.say("At the bench of this item: %s. help swing tells of one of them.", strings.Join(benchWords(), ", "))
 	}

@@ -1,9 +1,7 @@
-package main
+package telling
 
 import (
-	"bufio"
 	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -11,6 +9,7 @@ import (
 	"strings"
 
 	"cuesta/scenes/lesson"
+	"cuesta/scenes/session"
 	"cuesta/scenes/spoken"
 )
 
@@ -26,63 +25,54 @@ const lessonHelp = `The lines:
 Every line of the spoken bench works the instrument, live: seat, swing, roll, arm,
 flip, ring, wait, tap, lock, free, bubble, read, note, picture; help swing tells of one.`
 
-// telling is a lesson being given line by line.
-type telling struct {
-	env
+// Telling is a lesson being given line by line. Make one with New.
+type Telling struct {
+	o      Options
 	p      *lesson.Player
 	bench  *spoken.Bench // of the live play, or nil
 	heard  []string      // what has been told of the screen as it is
-	object bool
 	ended  bool
 	failed error
 }
 
-// teach gives a lesson until its end is left or the input ends.
-func (t *teacher) teach(l lesson.Lesson) error {
-	p, err := lesson.NewPlayer(l)
-	if err != nil {
-		return wrongWords{err}
-	}
-	s := &telling{env: t.env, p: p, object: t.object}
-	s.welcome()
-	in, stop := untilInterrupt(t.in)
-	defer stop()
-	return s.run(in)
+// Options is what a telling needs of the program around it.
+type Options struct {
+	Out     io.Writer      // takes the replies
+	Remarks io.Writer      // takes the welcome where replies are objects
+	Object  bool           // replies are objects, one a line
+	Painter spoken.Painter // draws the bench; nil draws nothing
 }
 
-// welcome goes to the reader of the lesson; with objects it is a remark, so that
+// New gives the lesson of a player by the lines that follow.
+func New(p *lesson.Player, o Options) *Telling { return &Telling{o: o, p: p} }
+
+// Ended says whether the lesson has been left.
+func (s *Telling) Ended() bool { return s.ended }
+
+// Err is what keeps the lesson from going on, or nil.
+func (s *Telling) Err() error { return s.failed }
+
+// Session is the bench of the lesson as it stands.
+func (s *Telling) Session() *session.Session { return s.p.Session() }
+
+// Welcome goes to the reader of the lesson; with objects it is a remark, so that
 // there is one object a line.
-func (s *telling) welcome() {
+func (s *Telling) Welcome() {
 	l := s.p.Lesson()
-	to := s.out
-	if s.object {
-		to = s.err
+	to := s.o.Out
+	if s.o.Object {
+		to = s.o.Remarks
 	}
 	length := fmt.Sprintf("%d steps", s.p.Len())
 	if l.Minutes > 0 {
 		length += fmt.Sprintf(", about %d minutes", l.Minutes)
 	}
-	fmt.Fprintf(to, "%s. %s\n", l.Title, oneLine(l.Summary+" "+capitalised(length))+". Enter goes on; help lists the lines.")
+	fmt.Fprintf(to, "%s. %s\n", l.Title, oneLine(l.Summary+" "+length)+". Enter goes on; help lists the lines.")
 	s.step("")
 }
 
-func (s *telling) run(in io.Reader) error {
-	lines := bufio.NewReaderSize(in, 1<<12)
-	for !s.ended && s.failed == nil {
-		text, err := boundedLine(lines)
-		switch {
-		case err != nil && !errors.Is(err, io.EOF):
-			return err
-		case err != nil && text == "": // the end of the input is no Enter
-			return s.failed
-		}
-		s.line(text)
-	}
-	return s.failed
-}
-
-// line carries out one line.
-func (s *telling) line(text string) {
+// Line carries out one line.
+func (s *Telling) Line(text string) {
 	text = strings.TrimSpace(strings.TrimPrefix(text, "\uFEFF"))
 	word, rest, _ := strings.Cut(strings.ToLower(text), " ")
 	rest = strings.TrimSpace(rest)
@@ -99,7 +89,7 @@ func (s *telling) line(text string) {
 }
 
 // alone carries out a line of one word, and says whether it was one.
-func (s *telling) alone(word string) bool {
+func (s *Telling) alone(word string) bool {
 	switch word {
 	case "", "next":
 		s.turn(s.p.Next, "That was the last step. back goes back, quit ends the lesson.")
@@ -123,7 +113,7 @@ func (s *telling) alone(word string) bool {
 }
 
 // turn goes to another step, or says why there is none.
-func (s *telling) turn(to func() (bool, error), otherwise string) {
+func (s *Telling) turn(to func() (bool, error), otherwise string) {
 	switch there, err := to(); {
 	case err != nil:
 		s.failed = err
@@ -135,7 +125,7 @@ func (s *telling) turn(to func() (bool, error), otherwise string) {
 	}
 }
 
-func (s *telling) goTo(rest string) {
+func (s *Telling) goTo(rest string) {
 	if rest == "" {
 		s.heard = nil
 		s.step("")
@@ -161,7 +151,7 @@ func (s *telling) goTo(rest string) {
 }
 
 // step tells the step: its line, and what has appeared or changed.
-func (s *telling) step(before string) {
+func (s *Telling) step(before string) {
 	s.p.Finish()
 	s.bench = nil
 	var out []string
@@ -179,7 +169,7 @@ func (s *telling) step(before string) {
 }
 
 // fresh is what is told of the screen and has not been told of it yet.
-func (s *telling) fresh() []string {
+func (s *Telling) fresh() []string {
 	var out []string
 	all := s.p.Told()
 	for _, t := range all {
@@ -191,7 +181,7 @@ func (s *telling) fresh() []string {
 	return out
 }
 
-func (s *telling) reveal() {
+func (s *Telling) reveal() {
 	switch {
 	case s.p.IsLive():
 		s.refuse("This is live play: return goes back to the step and its question.")
@@ -204,7 +194,7 @@ func (s *telling) reveal() {
 	}
 }
 
-func (s *telling) notes() string {
+func (s *Telling) notes() string {
 	notes := oneLine(s.p.Step().Notes)
 	if first := oneLine(s.p.Lesson().Notes); s.p.At() == 0 && first != "" {
 		notes = strings.TrimSpace(first + "\n" + notes)
@@ -216,7 +206,7 @@ func (s *telling) notes() string {
 }
 
 // back ends live play.
-func (s *telling) back() {
+func (s *Telling) back() {
 	if !s.p.IsLive() {
 		s.refuse("There is no live play to return from; back goes to the step before.")
 		return
@@ -240,7 +230,7 @@ func liveWord(w spoken.Word) bool {
 
 // play carries out a line of the bench. The first that does more than ask begins
 // the live play.
-func (s *telling) play(text string) {
+func (s *Telling) play(text string) {
 	l, err := spoken.Parse(text)
 	switch {
 	case err != nil:
@@ -256,7 +246,7 @@ func (s *telling) play(text string) {
 		s.bench, began = nil, true
 	}
 	if s.bench == nil {
-		s.bench = spoken.NewBench(s.p.Session(), picture)
+		s.bench = spoken.NewBench(s.p.Session(), s.o.Painter)
 	}
 	r, _ := s.bench.Line(text)
 	if l.Word == spoken.Note {
@@ -268,9 +258,9 @@ func (s *telling) play(text string) {
 	s.reply(r)
 }
 
-func (s *telling) reply(r spoken.Reply) {
-	if s.object {
-		s.check(r.WriteJSON(s.out))
+func (s *Telling) reply(r spoken.Reply) {
+	if s.o.Object {
+		s.check(r.WriteJSON(s.o.Out))
 		return
 	}
 	s.say(r.Said)
@@ -290,13 +280,13 @@ type told struct {
 	Live     bool     `json:"live"`
 }
 
-func (s *telling) say(text string) { s.tell(true, text) }
+func (s *Telling) say(text string) { s.tell(true, text) }
 
-func (s *telling) refuse(text string) { s.tell(false, text) }
+func (s *Telling) refuse(text string) { s.tell(false, text) }
 
-func (s *telling) tell(ok bool, text string) {
-	if !s.object {
-		_, err := fmt.Fprintln(s.out, text)
+func (s *Telling) tell(ok bool, text string) {
+	if !s.o.Object {
+		_, err := fmt.Fprintln(s.o.Out, text)
 		s.check(err)
 		return
 	}
@@ -307,13 +297,15 @@ func (s *telling) tell(ok bool, text string) {
 			o.Shown = append(o.Shown, t.String())
 		}
 	}
-	e := json.NewEncoder(s.out)
+	e := json.NewEncoder(s.o.Out)
 	e.SetEscapeHTML(false)
 	s.check(e.Encode(o))
 }
 
-func (s *telling) check(err error) {
+func (s *Telling) check(err error) {
 	if s.failed == nil {
 		s.failed = err
 	}
 }
+
+func oneLine(s string) string { return strings.Join(strings.Fields(s), " ") }

@@ -1,8 +1,6 @@
-package main
+package taking
 
 import (
-	"bufio"
-	"errors"
 	"fmt"
 	"io"
 	"strconv"
@@ -12,94 +10,74 @@ import (
 	"cuesta/quiz/form"
 	"cuesta/quiz/item"
 	"cuesta/quiz/sitting"
+	"cuesta/scenes/session"
+	"cuesta/scenes/spoken"
 )
 
-// taking is a form being answered line by line. A reply that begins with Kept
-// stands for an entry that is safe on the disk.
-type taking struct {
+// Taking is a form being answered line by line. A reply that begins with Kept
+// stands for an entry that is kept for good. Make one with New.
+type Taking struct {
+	o       Options
 	j       *sitting.Journal
-	out     io.Writer
-	now     func() string
 	benches map[int]*itemBench
 	sure    bool // finish was said once with items open
 	ended   bool
 	failed  error // of the output or the journal; it ends the taking
 }
 
-func newTaking(j *sitting.Journal, t *taker) *taking {
-	return &taking{j: j, out: t.out, now: t.now, benches: map[int]*itemBench{}}
+// Options is what a taking needs of the program around it.
+type Options struct {
+	Out     io.Writer      // takes the replies
+	Now     func() string  // the time, RFC 3339
+	Painter spoken.Painter // draws the bench; nil draws nothing
+	Quit    string         // what the line quit does, for the help
 }
 
-// say writes a reply.
-func (p *taking) say(format string, a ...any) {
-	if _, err := fmt.Fprintf(p.out, format+"\n", a...); err != nil && p.failed == nil {
-		p.failed = err
-	}
+// New answers a form by the lines that follow.
+func New(j *sitting.Journal, o Options) *Taking {
+	return &Taking{o: o, j: j, benches: map[int]*itemBench{}}
 }
 
-// run answers the lines until quit, finish or the end of the input.
-func (p *taking) run(in io.Reader) error {
-	if p.j.Finished() {
-		return nil
-	}
-	p.welcome()
-	if err := eachLine(in, func() bool { return p.ended || p.failed != nil }, p.line); err != nil {
-		return err
-	}
-	p.ended = true
-	return p.failed
-}
+// Ended says whether the form has been left: handed in, or for now.
+func (p *Taking) Ended() bool { return p.ended }
 
-// eachLine hands on the lines of the input until it is over, or the input is.
-func eachLine(in io.Reader, over func() bool, line func(string)) error {
-	lines := bufio.NewReaderSize(in, 1<<12)
-	for !over() {
-		text, err := boundedLine(lines)
-		if err != nil && !errors.Is(err, io.EOF) {
-			return err
-		}
-		line(text)
-		if err != nil {
-			return nil
-		}
+// Err is what keeps the form from being answered further, or nil.
+func (p *Taking) Err() error { return p.failed }
+
+// Session is the bench of the item that is shown, or nil where it has none.
+func (p *Taking) Session() *session.Session {
+	if b := p.benchOf(p.j.Position()); b != nil {
+		return b.session
 	}
 	return nil
 }
 
-// boundedLine reads one line; of one that is too long it keeps what is needed
-// to refuse it.
-func boundedLine(r *bufio.Reader) (string, error) {
-	const longest = 4096
-	var text strings.Builder
-	for {
-		part, err := r.ReadSlice('\n')
-		if room := longest - text.Len(); room > 0 {
-			text.Write(part[:min(room, len(part))])
-		}
-		if !errors.Is(err, bufio.ErrBufferFull) {
-			return strings.TrimRight(text.String(), "\r\n"), err
-		}
+// say writes a reply.
+func (p *Taking) say(format string, a ...any) {
+	if _, err := fmt.Fprintf(p.o.Out, format+"\n", a...); err != nil && p.failed == nil {
+		p.failed = err
 	}
 }
 
-func (p *taking) welcome() {
+// Welcome says which form it is, and shows the item the student is at.
+func (p *Taking) Welcome() {
 	f := p.j.Form()
 	p.say("%s, for %s (%s). Form %s: %d items, %s points.", f.Blueprint.Title, f.Student.Name, f.Student.ID, f.Code, p.j.Len(), number(f.Blueprint.Points()))
 	if p.j.Torn() {
 		p.say("The last line of the journal was torn by a crash and has been left out; everything that was confirmed is there.")
 	}
 	if p.j.Resumed() {
-		p.say("Going on where you stopped: %s.", p.progress())
+		p.say("Going on where you stopped: %s.", p.Progress())
 	}
-	if left, ok := p.j.Left(p.now()); ok {
+	if left, ok := p.j.Left(p.o.Now()); ok {
 		p.say("Time left: %s.", duration(left))
 	}
 	p.say("Write an answer to the item below, or help for the other lines.")
 	p.show()
 }
 
-// progress says how far it has come.
-func (p *taking) progress() string {
+// Progress says how far it has come.
+func (p *Taking) Progress() string {
 	return fmt.Sprintf("%d of %d items answered", p.j.Len()-len(p.j.Open()), p.j.Len())
 }
 
@@ -118,7 +96,7 @@ func duration(d time.Duration) string {
 func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // show says the item the student is at.
-func (p *taking) show() {
+func (p *Taking) show() {
 	i := p.j.Position()
 	it, part := p.j.Item(i), p.j.Part(i)
 	p.say("\nItem %d of %d: %s (%s).%s", i+1, p.j.Len(), it.Kind().Title(), terms(part, len(it.Hints())), p.standing(i))
@@ -152,7 +130,7 @@ func terms(p form.Part, hints int) string {
 }
 
 // standing is what stands as the answer, if anything.
-func (p *taking) standing(i int) string {
+func (p *Taking) standing(i int) string {
 	s := ""
 	if text, ok := p.j.Written(i); ok {
 		s = fmt.Sprintf(" Answered: %q.", text)
@@ -165,7 +143,7 @@ func (p *taking) standing(i int) string {
 
 // showTable writes a figure that is a table of readings; it can be read as it
 // is.
-func (p *taking) showTable(it item.Item) {
+func (p *Taking) showTable(it item.Item) {
 	table, ok := it.Figure().(item.TableFigure)
 	if !ok {
 		return
@@ -176,7 +154,7 @@ func (p *taking) showTable(it item.Item) {
 	}
 }
 
-func (p *taking) showAsk(a item.Ask) {
+func (p *Taking) showAsk(a item.Ask) {
 	switch a.Kind {
 	case item.AskChoice:
 		for n, c := range a.Choices {
