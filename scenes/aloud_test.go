@@ -323,3 +323,99 @@ func TestTheVerdictSaysBothSides(t *testing.T) {
 		t.Errorf("%q", said)
 	}
 }
+
+// Help is a list: what is said first is short, and each line comes when it is
+// gone to, over pages too; leaving it says where one is and no more.
+func TestHelpIsGoneThroughLineByLine(t *testing.T) {
+	for _, text := range []TextSize{Text100, Text200} {
+		b, a := benchAloud(t)
+		b.Choose(Settings{Text: text})
+		a.wait(120)
+		said := a.key(input.F1)
+		n := len((&maker{b: b}).helpLines())
+		if len(said) > 5 || !hasWords(said, "Help") || !hasWords(said, linesOf(n)) || !hasWords(said, "line to line") || !hasWords(said, "Escape") {
+			t.Errorf("%v: help begins with %q", text, said)
+		}
+		var lines []string
+		for range n {
+			for _, s := range a.key(input.Down) {
+				if !strings.HasPrefix(s, "Help ") { // the heading of the next page
+					lines = append(lines, s)
+				}
+			}
+		}
+		for _, words := range []string{"Level: swing and roll", "Strike: let the needle", "down the slope", "says in words what scale", "Switches: "} {
+			if !hasWords(lines, words) {
+				t.Errorf("%v: %q is not among the lines: %q", text, words, lines)
+			}
+		}
+		if said = a.key(input.Up); len(said) == 0 || len(said) > 4 {
+			t.Errorf("%v: back: %q", text, said)
+		}
+		if said = a.key(input.Escape); !slices.Equal(said, []string{a.Description().Find(idTitle).Name + ".", "Instrument on the slab."}) {
+			t.Errorf("%v: leaving says %q", text, said)
+		}
+	}
+}
+
+func TestTheKeysOfALectureAreGoneThroughLineByLine(t *testing.T) {
+	x, a := lectureAloud(t, Settings{})
+	said := a.key(input.F1)
+	if len(said) > 4 || !hasWords(said, "Keys of a lecture") || !hasWords(said, linesOf(x.lines)) || !hasWords(said, "line to line") {
+		t.Errorf("the keys begin with %q", said)
+	}
+	a.key(input.Down)
+	if said = a.key(input.Down); len(said) == 0 || !hasWords(said, "step before") {
+		t.Errorf("the second line: %q", said)
+	}
+	if said = a.key(input.Escape); len(said) != 2 || !hasWords(said, "Two beds") || !hasWords(said, "Step 1 of 6: ") {
+		t.Errorf("leaving says %q", said)
+	}
+}
+
+// The key of live play is one of those that can be changed.
+func TestLivePlayHasAKeyThatCanBeChanged(t *testing.T) {
+	keys, _, err := keymap.Map{}.With(keymap.Live, keymap.Stroke{Key: input.F6})
+	if err != nil {
+		t.Fatal(err)
+	}
+	x, a := lectureAloud(t, Settings{Keys: keys})
+	if a.key(input.F5); x.play.IsLive() {
+		t.Error("the usual key still begins live play")
+	}
+	if n := a.Description().Find(idLive); n == nil || n.Keys != "F6 or L" {
+		t.Errorf("the control tells %+v, want F6 or L", n)
+	}
+	if a.key(input.F6); !x.play.IsLive() {
+		t.Error("the key chosen does not begin live play")
+	}
+	if a.key(input.F6); x.play.IsLive() {
+		t.Error("the key chosen does not end live play")
+	}
+}
+
+// A group of scanning is called by what it holds.
+func TestGroupsOfScanningHaveNames(t *testing.T) {
+	b, _ := benchAloud(t)
+	s := NewSwitched(b)
+	b.Choose(Settings{Scan: ScanTwo})
+	a := hears(s)
+	var said []string
+	for range 12 {
+		said = append(said, a.key(input.Space)...)
+	}
+	for _, want := range []string{"Size of step", "Plate", "View and menu: 6 controls", "Swing"} {
+		if !hasWords(said, want) {
+			t.Errorf("no group is called %q: %q", want, said)
+		}
+	}
+}
+
+func TestTheSizesOfStepAreAGroupWithAName(t *testing.T) {
+	_, a := benchAloud(t)
+	for _, id := range []describe.ID{idStepCoarse, idStepNormal, idStepFine} {
+		if n := a.Description().Find(id); n == nil || n.Role != describe.Choice || n.Group != "Size of step" {
+			t.Errorf("%+v, want a choice of the size of step", n)
+		}
+	}
+}

@@ -74,6 +74,7 @@ type Bench struct {
 
 	panel   panel
 	page    int           // of the panel
+	lines   int           // of the help
 	asking  bool          // the next key is the new one of asked
 	asked   keymap.Action // in the panel of keys
 	keySaid string        // there

@@ -312,7 +312,7 @@ func (m *hallMaker) door(d hallDoor, w float64, first bool) block {
 	nh := 22 * t * float64(len(names))
 	inner := nh + 19*t*float64(len(lines))
 	h := max(44*u, inner+10*u)
-	b.add(widget{id: d.id, role: describe.Button, name: d.title, value: d.group + ". " + d.words, look: outlined, focus: true, rect: draw.Rect{Y: y, W: w, H: h}})
+	b.add(widget{id: d.id, role: describe.Button, group: d.group, name: d.title, value: d.group + ". " + d.words, look: outlined, focus: true, rect: draw.Rect{Y: y, W: w, H: h}})
 	top := y + (h-inner)/2
 	b.add(widget{text: joinLines(names), look: plain, size: buttonSize * t, bold: true, leading: 22 * t, rect: draw.Rect{X: 14 * u, Y: top, W: w - 28*u, H: nh}})
 	if len(lines) > 0 {

@@ -54,10 +54,10 @@ func (m *maker) overlayKeys() string {
 	return "1 to 6"
 }
 
-func (m *maker) help() []block {
+func (m *maker) help(rows [][2]string) []block {
 	var out []block
-	for i, row := range m.helpLines() {
-		name := widget{id: idHelpLine + describe.ID(i), role: describe.Label, name: row[0] + ": " + row[1], text: row[0], bold: true}
+	for i, row := range rows {
+		name := widget{id: idHelpLine + describe.ID(i), role: describe.Line, group: "Lines", name: row[0] + ": " + row[1], text: row[0], bold: true, focus: true}
 		out = append(out, m.helpLine(name, row[1])...)
 	}
 	return out

@@ -165,6 +165,9 @@ func (b *Bench) line(h hint) (say, keys string) {
 		if b.panel == keysPanel {
 			return b.keyLine(), ""
 		}
+		if b.panel == helpPanel {
+			return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench.", ""
+		}
 		if b.panel == keypadPanel {
 			return "Write the " + b.strikeWord() + " and the dip, " + b.example() + ".", ""
 		}

@@ -168,7 +168,7 @@ func (b *Bench) run(a keymap.Action, step orient.Angle) {
 	case keymap.Menu:
 		b.act(idHall)
 	case keymap.NextItem, keymap.LastItem, keymap.NextStep, keymap.LastStep, keymap.Blank, keymap.Magnify,
-		keymap.Pointer, keymap.Reveal, keymap.Switch, keymap.SwitchMove:
+		keymap.Pointer, keymap.Reveal, keymap.Live, keymap.Switch, keymap.SwitchMove:
 	}
 }
 
@@ -320,7 +320,12 @@ func (b *Bench) pressView(p input.Press) {
 
 // moveFocus goes to the next control in reading order, or back.
 func (b *Bench) moveFocus(back bool) {
-	b.keyed = true
+	b.keyed, b.blink = true, 0
+	if b.panel == helpPanel {
+		if id, ok := lineBeside(b.focus, back, b.lines); ok {
+			b.focus = id
+			return
+		}
+	}
 	b.focus = nextFocus(&b.screen.tree, b.focus, back)
-	b.blink = 0
 }

@@ -33,6 +33,7 @@ type Lecture struct {
 	leave   func()
 	panel   panel
 	page    int
+	lines   int // of the keys
 	focus   describe.ID
 	keyed   bool // the focus came by the keyboard
 	idle    int  // ticks since the pointer moved

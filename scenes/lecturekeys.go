@@ -22,7 +22,7 @@ func (t *Lecture) press(p input.Press) {
 	case t.blank:
 		t.blank = false
 	case p.Key == input.Tab:
-		t.focus, t.keyed = nextFocus(&t.screen.tree, t.focus, p.Mods&input.Shift != 0), true
+		t.moveFocus(p.Mods&input.Shift != 0)
 	case p.Key == input.Escape:
 		t.escape()
 	case t.everywhere(p):
@@ -161,7 +161,7 @@ func (t *Lecture) pressLecture(p input.Press) {
 		t.act(idBack)
 	case p.Key == input.Home:
 		t.act(idRestart)
-	case p.Key == input.F5, unicode.ToLower(p.Rune) == 'l':
+	case unicode.ToLower(p.Rune) == 'l':
 		t.act(idLive)
 	case p.Rune == '.':
 		t.act(idBlank)
@@ -183,8 +183,20 @@ func lectureControl(a keymap.Action) describe.ID {
 		return idPointer
 	case keymap.Reveal:
 		return idAnswer
+	case keymap.Live:
+		return idLive
 	}
 	return idNone
+}
+
+// liveKeys are the keys that begin live play: at the instrument L is a key of the
+// bench.
+func (t *Lecture) liveKeys() string {
+	key := t.set.keysFor(keymap.Live)
+	if _, taken := t.set.Keys.At(keymap.InLecture, keymap.Stroke{Rune: 'l'}); taken || t.set.Quiet {
+		return key
+	}
+	return key + " or L"
 }
 
 // pressPanel moves among the choices of a panel.
@@ -193,12 +205,25 @@ func (t *Lecture) pressPanel(p input.Press) {
 	case input.Enter, input.Space:
 		t.act(t.focus)
 	case input.Left, input.Up:
-		t.focus, t.keyed = nextFocus(&t.screen.tree, t.focus, true), true
+		t.moveFocus(true)
 	case input.Right, input.Down:
-		t.focus, t.keyed = nextFocus(&t.screen.tree, t.focus, false), true
+		t.moveFocus(false)
 	case input.PageDown, input.PageUp:
 		t.page++
 	}
+}
+
+// moveFocus goes to the next control in reading order, or to the next line of
+// the keys, or back.
+func (t *Lecture) moveFocus(back bool) {
+	t.keyed = true
+	if t.panel == helpPanel {
+		if id, ok := lineBeside(t.focus, back, t.lines); ok {
+			t.focus = id
+			return
+		}
+	}
+	t.focus = nextFocus(&t.screen.tree, t.focus, back)
 }
 
 // act carries out what a control does when it is pressed.

@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"cmp"
 	"fmt"
 
 	"cuesta/scenes/describe"
@@ -29,7 +30,7 @@ func (m *lectureMaker) items() []stripItem {
 		{id: idBack, name: "Step back", text: "Back", keys: set.keysFor(keymap.LastStep) + " or ←", disabled: t.play.At() == 0},
 		{id: idRestart, name: "Begin again, answers hidden", text: "Again", keys: "Home"},
 		{id: idAnswer, name: "Reveal the answer", text: "Reveal", keys: set.keysFor(keymap.Reveal), disabled: !t.play.Open()},
-		{id: idLive, name: "Play with the instrument", text: "Play", keys: "L or F5"},
+		{id: idLive, name: "Play with the instrument", text: "Play", keys: t.liveKeys()},
 		{id: idMagnify, role: describe.Toggle, name: "Magnify a place", text: "Magnify", on: t.magnify, keys: set.keysFor(keymap.Magnify)},
 		{id: idPointer, role: describe.Toggle, name: "Pointer", text: "Pointer", on: t.pointer, keys: set.keysFor(keymap.Pointer)},
 	}
@@ -43,8 +44,11 @@ func (m *lectureMaker) items() []stripItem {
 	if t.leave != nil {
 		ws = append(ws, widget{id: idHall, name: "Menu: lectures, forms and more", text: "Menu", keys: set.keysFor(keymap.Menu)})
 	}
+	groups := map[describe.ID]string{idMagnify: "Picture", idPointer: "Picture", idAnotherPlace: "Picture", idBlank: "Picture",
+		idSettings: "Settings and menu", idLectureKeys: "Settings and menu", idHall: "Settings and menu"}
 	var out []stripItem
 	for _, w := range ws {
+		w.group = cmp.Or(groups[w.id], "Lesson")
 		out = append(out, m.control(w))
 	}
 	return out
@@ -148,16 +152,20 @@ func (m *lectureMaker) rowWide(row []stripItem) float64 {
 
 // panel is the settings or the keys, in place of the picture.
 func (m *lectureMaker) panel() {
-	name, blocks := "Settings", m.settingRows()
+	name, about, blocks := "Settings", "", m.settingRows()
 	if m.t.panel == helpPanel {
 		name, blocks = "Keys of a lecture", m.keyRows()
+		m.t.lines = len(blocks)
+		about = linesOf(len(blocks))
 	}
 	z := &m.s.zones[sheetZone]
 	z.ground, z.rect = sheetGround, m.lay.Sheet
 	r, u, mar := m.lay.Sheet, m.lay.Unit, m.s.lay.Margin
 	top := r.Y + mar + m.controlHeight() + 12*u
 	pages := m.paginate(blocks, r.Y+r.H-8*u-top)
-	m.panelHead(name, len(pages))
+	m.t.page = pageOf(pages, m.t.page, m.t.focus)
+	m.s.key.page = m.t.page
+	m.panelHead(name, about, len(pages))
 	for _, b := range pages[m.t.page%len(pages)] {
 		for _, w := range b.parts {
 			w.rect.X += r.X + mar
@@ -168,13 +176,13 @@ func (m *lectureMaker) panel() {
 	}
 }
 
-func (m *lectureMaker) panelHead(name string, pages int) {
+func (m *lectureMaker) panelHead(name, about string, pages int) {
 	r, mar, size := m.lay.Sheet, m.s.lay.Margin, m.typeSize(lectureTitle)
 	if pages > 1 {
 		name = fmt.Sprintf("%s %d/%d", name, m.t.page%pages+1, pages)
 	}
 	h := m.controlHeight()
-	w := widget{id: idPanelTitle, role: describe.Heading, name: name, text: name, look: plain, size: size, bold: true, leading: h}
+	w := widget{id: idPanelTitle, role: describe.Heading, name: name, value: about, text: name, look: plain, size: size, bold: true, leading: h}
 	w.rect = draw.Rect{X: r.X + mar, Y: r.Y + mar, W: m.width(w), H: h}
 	m.add(sheetZone, w)
 	x := r.X + r.W - mar
@@ -186,6 +194,9 @@ func (m *lectureMaker) panelHead(name string, pages int) {
 		m.add(sheetZone, b)
 	}
 	put(widget{id: idClosePanel, name: "Back to the lecture", text: "Close", keys: "Escape"})
+	if about != "" {
+		m.add(sheetZone, widget{id: idHint, role: describe.Status, name: "The arrow keys go from line to line.", look: hidden, rect: w.rect})
+	}
 	if pages > 1 {
 		put(widget{id: idPanelMore, name: "Next page", text: "More"})
 	}
@@ -213,7 +224,7 @@ func (m *lectureMaker) keyRows() []block {
 		{set.keysFor(keymap.Blank) + " or .", "blanks the screen; any key brings it back"},
 		{set.keysFor(keymap.Magnify), "magnifies a place: mouse or arrows move it"},
 		{set.keysFor(keymap.Pointer), "shows a pointer: mouse or arrows move it"},
-		{"L or F5", "lets you play with the instrument"},
+		{m.t.liveKeys(), "lets you play with the instrument"},
 		{"arrows, [ ], T, F, S, Space", "in play: swing, roll, lean, turn, flip, step, tap"},
 		{"Escape", "takes back the last of these; ends play"},
 		{"Home", "begins again for the next class: answers are hidden, the student measures anew"},
@@ -225,7 +236,7 @@ func (m *lectureMaker) keyRows() []block {
 	}
 	size, wide := m.typeSize(lectureType), m.lay.Sheet.W-2*m.s.lay.Margin
 	var out []block
-	for _, r := range rows {
+	for i, r := range rows {
 		var b block
 		key := widget{text: r[0], look: plain, bold: true, size: size, leading: 1.25 * size}
 		x := 15 * size
@@ -239,7 +250,7 @@ func (m *lectureMaker) keyRows() []block {
 		if x == 0 {
 			y = 1.25 * size
 		}
-		b.add(widget{id: idPanelText, role: describe.Label, name: r[0] + ": " + r[1], text: joinLines(lines), look: plain, size: size, leading: 1.25 * size,
+		b.add(widget{id: idHelpLine + describe.ID(i), role: describe.Line, group: "Lines", focus: true, name: r[0] + ": " + r[1], text: joinLines(lines), look: plain, size: size, leading: 1.25 * size,
 			rect: draw.Rect{X: x, Y: y, W: wide - x, H: 1.25 * size * float64(len(lines))}})
 		out = append(out, b)
 	}

@@ -167,7 +167,7 @@ func (m *maker) menu() {
 	total := 0.0
 	for i := range ws {
 		w := &ws[i]
-		w.role, w.look, w.size, w.align, w.focus = describe.Button, quiet, size, draw.AlignCentre, true
+		w.role, w.group, w.look, w.size, w.align, w.focus = describe.Button, "View and menu", quiet, size, draw.AlignCentre, true
 		w.rect.W, w.rect.H = max(m.width(*w)+2*pad, 24*u), h
 		total += w.rect.W
 	}

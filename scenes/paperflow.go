@@ -255,7 +255,7 @@ func unrepeated(page []block) []block {
 				continue
 			}
 			if seen[w.name] {
-				w.id = 0
+				w.id, w.focus = 0, false
 			}
 			seen[w.name] = true
 		}

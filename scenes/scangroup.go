@@ -3,6 +3,8 @@ package scenes
 import (
 	"fmt"
 	"math"
+	"slices"
+	"strings"
 
 	"cuesta/scenes/describe"
 )
@@ -12,6 +14,7 @@ import (
 type spot struct {
 	id   describe.ID
 	name string
+	of   string // the group of controls it belongs to, or ""
 	box  describe.Rect
 	one  bool // of several choices
 	sub  []spot
@@ -33,7 +36,7 @@ func spotsOf(t *describe.Tree) []spot {
 	var all []spot
 	for _, n := range t.Order() {
 		if n.Role != describe.Field {
-			all = append(all, spot{id: n.ID, name: n.Name, box: n.Bounds, one: n.Role == describe.Choice})
+			all = append(all, spot{id: n.ID, name: n.Name, of: groupOf(n), box: n.Bounds, one: n.Role == describe.Choice})
 		}
 	}
 	rows := rowsOf(all)
@@ -163,28 +166,51 @@ func group(parts []spot) spot {
 	for _, p := range parts[1:] {
 		g.box = joined(g.box, p.box)
 	}
-	first, last := parts[0], parts[len(parts)-1]
-	for first.sub != nil {
-		first = first.sub[0]
-	}
-	for last.sub != nil {
-		last = last.sub[len(last.sub)-1]
-	}
-	g.name = fmt.Sprintf("%d controls, %s to %s", g.count(), first.name, last.name)
+	g.name = fmt.Sprintf("%s: %d controls", g.called(), g.count())
 	return g
 }
 
-// count is the number of controls in a spot.
-func (s spot) count() int {
-	if s.sub == nil {
-		return 1
+// groupOf is the name of the group a control belongs to: its own, or for a
+// choice what stands before the colon.
+func groupOf(n *describe.Node) string {
+	if before, _, ok := strings.Cut(n.Name, ": "); n.Group == "" && ok && n.Role == describe.Choice {
+		return before
 	}
-	n := 0
-	for _, p := range s.sub {
-		n += p.count()
-	}
-	return n
+	return n.Group
 }
+
+// mostNames is how many names a group is called by.
+const mostNames = 3
+
+// called are the names of the groups it holds, where they are few and every
+// control has one; else the first control and the last.
+func (s spot) called() string {
+	var names []string
+	all := s.controls(nil)
+	for _, c := range all {
+		if !slices.Contains(names, c.of) {
+			names = append(names, c.of)
+		}
+	}
+	if slices.Contains(names, "") || len(names) > mostNames {
+		return all[0].name + " to " + all[len(all)-1].name
+	}
+	return strings.Join(names, ", ")
+}
+
+// controls adds the controls of a spot.
+func (s spot) controls(to []spot) []spot {
+	if s.sub == nil {
+		return append(to, s)
+	}
+	for _, p := range s.sub {
+		to = p.controls(to)
+	}
+	return to
+}
+
+// count is the number of controls in a spot.
+func (s spot) count() int { return len(s.controls(nil)) }
 
 func joined(a, b describe.Rect) describe.Rect {
 	x, y := math.Min(a.X, b.X), math.Min(a.Y, b.Y)

@@ -50,7 +50,10 @@ func (m *maker) sheet() {
 	case settingsPanel:
 		m.pages("Settings", m.settings())
 	case helpPanel:
-		m.pages("Help", m.help())
+		rows := m.helpLines()
+		m.b.lines = len(rows)
+		m.b.page = m.leaf(leaf{rect: m.lay.Sheet, page: m.b.page, now: m.b.focus, name: "Help", about: linesOf(len(rows)), back: "Back to the bench"}, m.help(rows))
+		m.s.key.page = m.b.page
 	case keysPanel:
 		m.pages("Keys", m.keyRows())
 	case controlsPanel:
@@ -82,24 +85,29 @@ type leaf struct {
 	page int
 	name string
 	back string
+
+	about string      // said behind the name
+	now   describe.ID // the line that has the focus
 }
 
 // pages opens a panel over the rock.
 func (m *maker) pages(name string, blocks []block) {
-	m.leaf(leaf{m.lay.Sheet, m.b.page, name, "Back to the bench"}, blocks)
+	m.leaf(leaf{rect: m.lay.Sheet, page: m.b.page, name: name, back: "Back to the bench"}, blocks)
 }
 
 // leaf lays blocks out below the name of a panel; what does not fit goes on
-// the next page.
-func (m *sketch) leaf(f leaf, blocks []block) {
+// the next page. It returns the page that is open, which is where the line with
+// the focus stands.
+func (m *sketch) leaf(f leaf, blocks []block) (page int) {
 	u, r := m.lay.Unit, f.rect
 	z := &m.zones[sheetZone]
 	z.ground, z.rect = sheetGround, r
 	top := r.Y + 12*u + m.headHeight(f) + 12*u
-	page := m.paginate(blocks, r.Y+r.H-8*u-top)
-	m.sheetHead(f, len(page))
+	pages := m.paginate(blocks, r.Y+r.H-8*u-top)
+	f.page = pageOf(pages, f.page, f.now)
+	m.sheetHead(f, len(pages))
 	y := top
-	for _, b := range unrepeated(page[f.page%len(page)]) {
+	for _, b := range unrepeated(pages[f.page%len(pages)]) {
 		for _, w := range b.parts {
 			w.rect.X += r.X + m.lay.pad()
 			w.rect.Y += y
@@ -107,6 +115,7 @@ func (m *sketch) leaf(f leaf, blocks []block) {
 		}
 		y += b.h + m.gapAfter(b)
 	}
+	return f.page
 }
 
 // paginate puts blocks on as many pages as they need, each of a height. A
@@ -182,7 +191,7 @@ func (m *sketch) panelHead(f leaf, pages int) (title, more, back widget) {
 	if pages > 1 {
 		name = fmt.Sprintf("%s %d/%d", name, f.page%pages+1, pages)
 	}
-	title = widget{id: idPanelTitle, role: describe.Heading, name: name, text: name, look: plain, size: titleSize * t, bold: true, leading: 30 * t}
+	title = widget{id: idPanelTitle, role: describe.Heading, name: name, value: f.about, text: name, look: plain, size: titleSize * t, bold: true, leading: 30 * t}
 	title.rect.W, title.rect.H = m.width(title), title.leading
 	more = m.styled(widget{id: idPanelMore, name: "More: next page", text: "More"}, outlined)
 	back = m.styled(widget{id: idClosePanel, name: f.back, text: "Back", keys: "Escape"}, outlined)
@@ -274,7 +283,7 @@ func (m *sketch) optionRow(o option, wide float64) block {
 	b.add(name)
 	x := x0
 	for i, s := range o.words {
-		c := m.styled(widget{id: o.first + describe.ID(i), role: describe.Choice, name: o.name + ": " + s, text: s, on: i == o.at}, chip)
+		c := m.styled(widget{id: o.first + describe.ID(i), role: describe.Choice, group: o.name, name: o.name + ": " + s, text: s, on: i == o.at}, chip)
 		c.size = noteSize * t
 		bold := c
 		bold.bold = true

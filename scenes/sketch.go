@@ -160,6 +160,7 @@ func (m *sketch) choice(ws []widget) stripItem {
 
 // stepper is a name between a less and a more.
 func (m *sketch) stepper(name string, less, more widget) stripItem {
+	less.group, more.group = name, name
 	h := m.controlHeight()
 	less.text, more.text = "−", "+"
 	a, z := m.styled(less, key), m.styled(more, key)

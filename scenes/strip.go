@@ -47,17 +47,17 @@ func (m *maker) knobs() []stripItem {
 func (m *maker) switches() []stripItem {
 	k := m.b.set.keysFor
 	out := []stripItem{m.choice([]widget{
-		{id: idStepCoarse, name: "Steps of 10°", text: "10°", on: m.b.step == Coarse, keys: k(keymap.StepSize)},
-		{id: idStepNormal, name: "Steps of 1°", text: "1°", on: m.b.step == Normal, keys: k(keymap.StepSize)},
-		{id: idStepFine, name: "Steps of 0.1°", text: "0.1°", on: m.b.step == Fine, keys: k(keymap.StepSize)},
+		{id: idStepCoarse, group: "Size of step", name: "Steps of 10°", text: "10°", on: m.b.step == Coarse, keys: k(keymap.StepSize)},
+		{id: idStepNormal, group: "Size of step", name: "Steps of 1°", text: "1°", on: m.b.step == Normal, keys: k(keymap.StepSize)},
+		{id: idStepFine, group: "Size of step", name: "Steps of 0.1°", text: "0.1°", on: m.b.step == Fine, keys: k(keymap.StepSize)},
 	})}
-	turn := widget{id: idTurn, name: "Turn the plate on its side", text: "On its side", keys: k(keymap.TurnOver)}
+	turn := widget{id: idTurn, group: "Plate", name: "Turn the plate on its side", text: "On its side", keys: k(keymap.TurnOver)}
 	if m.b.obs.Seat == sim.OnSide {
 		turn.name, turn.text = "Turn the plate back on its edge", "On its edge"
 	}
-	out = append(out, m.button(turn), m.button(widget{id: idFlip, name: "Turn the plate end for end", text: "End for end", keys: k(keymap.Flip)}))
+	out = append(out, m.button(turn), m.button(widget{id: idFlip, group: "Plate", name: "Turn the plate end for end", text: "End for end", keys: k(keymap.Flip)}))
 	if m.b.obs.Seat == sim.OnEdge {
-		out = append(out, m.button(widget{id: idTap, name: "Tap the case", text: "Tap", keys: k(keymap.Tap)}))
+		out = append(out, m.button(widget{id: idTap, group: "Plate", name: "Tap the case", text: "Tap", keys: k(keymap.Tap)}))
 	}
 	return out
 }
@@ -76,7 +76,7 @@ func (m *maker) overlayItems() []stripItem {
 	}
 	var out []stripItem
 	for _, w := range ws {
-		w.role = describe.Toggle
+		w.role, w.group = describe.Toggle, "Answer on the rock"
 		out = append(out, m.choice([]widget{w}))
 	}
 	return out

@@ -30,6 +30,7 @@ type widget struct {
 	name     string // in words
 	value    string
 	keys     string
+	group    string // of controls, in words
 	text     string // what is drawn; lines are parted by \n
 	look     look
 	rect     draw.Rect
@@ -49,7 +50,7 @@ type widget struct {
 func (w widget) node() describe.Node {
 	r := w.rect
 	return describe.Node{
-		ID: w.id, Role: w.role, Name: w.name, Value: w.value, Keys: w.keys,
+		ID: w.id, Role: w.role, Name: w.name, Value: w.value, Keys: w.keys, Group: w.group,
 		Focusable: w.focus, Disabled: w.disabled, On: w.on, Again: w.again,
 		Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
 	}

@@ -117,7 +117,7 @@ func (p *notePress) opening(l lesson.Lesson) {
 
 // noteKeys are the keys that a presenter needs.
 const noteKeys = "Keys of the lecture: Right, Space or Page Down goes on, Left or Page Up goes back, R reveals the answer, B blanks the screen, " +
-	"M magnifies a place, P points, L or F5 lets you play with the instrument, Escape returns to the step, Home begins again for the next class, " +
+	"M magnifies a place, P points, F5 lets you play with the instrument, Escape returns to the step, Home begins again for the next class, " +
 	"F1 lists the keys, F10 goes to the menu, F11 fills the screen."
 
 // step is one step: its picture on the left, its words on the right.

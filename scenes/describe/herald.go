@@ -13,14 +13,20 @@ import (
 // shows may change many times a second; it is told when it has come to rest,
 // and now and then while it goes on changing.
 type Herald struct {
-	now      int // ticks that have passed
+	now int // ticks that have passed
+	heard
+	left  []heard // the screens before, as they were left
+	focus Node
+	said  []string // in this call
+	whole ID       // the picture that has been told whole in this call, as the focus
+}
+
+// heard is what is known of a screen.
+type heard struct {
 	headings []string
 	labels   []told
-	focus    Node
 	statuses []told
 	images   []picture
-	said     []string // in this call
-	whole    ID       // the picture that has been told whole in this call, as the focus
 }
 
 // told is what a node has last been told as.
@@ -52,16 +58,46 @@ const (
 func (h *Herald) Pass(ticks int) { h.now += max(ticks, 0) }
 
 // Hear returns the sentences to say since the last call, the most wanted first:
-// the heading of a new screen and the words under it, the control that got the
+// the heading of a new screen and the words under it, or of one that was left and
+// is come back to the heading alone, the control that got the
 // focus or how it has changed, statuses, and what pictures show. A sentence is
 // not said twice in one call. Most calls return nil.
 func (h *Herald) Hear(t *Tree) []string {
 	h.said, h.whole = nil, 0
+	back := h.comeBack(t)
 	fresh := h.hearHeadings(t)
-	h.hearFocus(t, fresh)
-	h.hearStatuses(t)
+	h.hearFocus(t, fresh, back)
+	h.hearStatuses(t, back)
 	h.hearImages(t)
 	return h.said
+}
+
+// mostLeft bounds the screens that are remembered.
+const mostLeft = 8
+
+// comeBack looks whether another screen stands there, keeps what is known of the
+// one before, and says whether it is one that was left: of it only what has
+// changed is told, and where one is.
+func (h *Herald) comeBack(t *Tree) bool {
+	var now []string
+	t.Root.walk(func(n *Node) {
+		if n.Role == Heading {
+			now = append(now, n.words())
+		}
+	})
+	if slices.ContainsFunc(now, func(s string) bool { return slices.Contains(h.headings, s) }) || len(now) == 0 || len(h.headings) == 0 {
+		return false
+	}
+	was := h.heard
+	i := slices.IndexFunc(h.left, func(l heard) bool { return slices.Equal(l.headings, now) })
+	if i >= 0 {
+		h.heard = h.left[i]
+		h.left = slices.Delete(h.left, i, i+1)
+		h.say(now[0])
+	}
+	h.left = append(h.left, was)
+	h.left = h.left[max(0, len(h.left)-mostLeft):]
+	return i >= 0
 }
 
 // say adds sentences that have not been said in this call.
@@ -98,7 +134,7 @@ func (h *Herald) hearHeadings(t *Tree) bool {
 			if fresh || !has(h.labels, n.ID) && n.ID != 0 {
 				h.say(sentence(n.words()))
 			}
-		case Group, Image, Button, Field, Toggle, Choice, Status:
+		case Group, Image, Button, Field, Toggle, Choice, Status, Line:
 		}
 	})
 	h.headings, h.labels = headings, labels
@@ -118,8 +154,9 @@ func (n *Node) words() string {
 }
 
 // hearFocus tells the control that got the focus or stands on a fresh screen,
-// or what has changed of it.
-func (h *Herald) hearFocus(t *Tree, fresh bool) {
+// or what has changed of it. Of a picture that is come back to the name is
+// enough.
+func (h *Herald) hearFocus(t *Tree, fresh, back bool) {
 	n := t.Find(t.Focus)
 	if n == nil {
 		h.focus = Node{}
@@ -128,7 +165,11 @@ func (h *Herald) hearFocus(t *Tree, fresh bool) {
 	old := h.focus
 	h.focus = *n
 	h.focus.Children = nil
-	if fresh || n.ID != old.ID || n.Role != old.Role || n.Name != old.Name {
+	if back && n.Role == Image {
+		h.say(sentence(n.Name))
+		return
+	}
+	if fresh || back || n.ID != old.ID || n.Role != old.Role || n.Name != old.Name {
 		h.say(n.Say())
 		if n.Role == Image {
 			h.whole = n.ID
@@ -158,18 +199,22 @@ func changed(old, now string) string {
 	return strings.Join(out, " ")
 }
 
-func (h *Herald) hearStatuses(t *Tree) {
+// hearStatuses tells those that are new, and where nothing has the focus on a
+// screen that is come back to, the first.
+func (h *Herald) hearStatuses(t *Tree, back bool) {
 	var statuses []told
+	again := back && h.focus.ID == 0
 	t.Root.walk(func(n *Node) {
 		if n.Role != Status || n.words() == "" {
 			return
 		}
 		now := told{n.ID, n.words(), n.Again, n.Keys}
 		statuses = append(statuses, now)
-		if slices.Contains(h.statuses, now) {
+		first := again && len(statuses) == 1
+		if slices.Contains(h.statuses, now) && !first {
 			return
 		}
-		if !slices.ContainsFunc(h.statuses, func(t told) bool { t.keys = n.Keys; return t == now }) { // else the keys alone are new
+		if first || !slices.ContainsFunc(h.statuses, func(t told) bool { t.keys = n.Keys; return t == now }) { // else the keys alone are new
 			h.say(sentence(n.words()))
 		}
 		if n.Keys != "" {

@@ -77,6 +77,9 @@ func TestHerald(t *testing.T) {
 	slab := func(s string) describe.Node {
 		return describe.Node{ID: 6, Role: describe.Image, Name: "Slab", Value: s, Focusable: true}
 	}
+	line := func(id describe.ID) describe.Node {
+		return describe.Node{ID: id, Role: describe.Line, Name: fmt.Sprint("Line ", id), Focusable: true}
+	}
 	off := swing
 	off.Disabled = true
 	type step struct {
@@ -179,6 +182,22 @@ func TestHerald(t *testing.T) {
 		{"another screen of the same controls", []step{
 			{0, tree(2, title, swing), "Bedding.|Swing, button."},
 			{1, tree(2, describe.Node{ID: 1, Role: describe.Heading, Name: "Settings"}, swing, describe.Node{ID: 9, Role: describe.Label, Name: "Text size"}), "Settings.|Text size.|Swing, button."},
+		}},
+		{"a screen that is come back to", []step{
+			{0, tree(6, title, describe.Node{ID: 7, Role: describe.Label, Name: "A place"}, slab("It slopes. It is dry."), status("Look."), status("Listen.")),
+				"Bedding.|A place.|Slab.|It slopes.|It is dry.|Look.|Listen."},
+			{9, tree(2, describe.Node{ID: 1, Role: describe.Heading, Name: "Help"}, swing, status("Choose.")), "Help.|Swing, button.|Choose."},
+			{9, tree(6, title, describe.Node{ID: 7, Role: describe.Label, Name: "A place"}, slab("It slopes. It is wet."), status("Look."), status("Listen.")),
+				"Bedding.|Slab."},
+			{40, tree(6, title, describe.Node{ID: 7, Role: describe.Label, Name: "A place"}, slab("It slopes. It is wet."), status("Look."), status("Listen.")),
+				"It is wet."},
+			{9, tree(0, describe.Node{ID: 1, Role: describe.Heading, Name: "Help"}, status("Choose.")), "Help.|Choose."},
+			{9, tree(0, title, slab("It slopes. It is wet."), status("Look."), status("Listen.")), "Bedding.|Look."},
+		}},
+		{"the lines of a text are told as they are gone through", []step{
+			{0, tree(2, title, swing, line(20), line(21)), "Bedding.|Swing, button."},
+			{1, tree(20, title, swing, line(20), line(21)), "Line 20."},
+			{1, tree(21, title, swing, line(20), line(21)), "Line 21."},
 		}},
 		{"a label that ticks away", []step{
 			{0, tree(0, describe.Node{ID: 7, Role: describe.Label, Name: "9 minutes left"}), "9 minutes left."},

@@ -17,7 +17,7 @@ func (r Role) Words() string {
 		return "switch"
 	case Choice:
 		return "choice"
-	case Group, Heading, Label, Image, Status:
+	case Group, Heading, Label, Image, Status, Line:
 	}
 	return ""
 }

@@ -17,6 +17,7 @@ const (
 	Toggle
 	Choice // one of several: radio
 	Status // told when it changes, without moving the focus
+	Line   // of a text that is gone through line by line: listitem
 )
 
 // Rect is a place on the screen in pixels, y down.
@@ -34,6 +35,7 @@ type Node struct {
 	Name      string // what it is called, in words
 	Value     string // what it holds or shows now, in words
 	Keys      string // the key that works it, in words, or ""
+	Group     string // the name of the group of controls it belongs to, or ""
 	Focusable bool
 	Disabled  bool
 	On        bool // for Toggle and Choice

@@ -35,6 +35,7 @@ const (
 	Magnify                  // magnifies a place of it
 	Pointer                  // shows the pointer
 	Reveal                   // shows the answer
+	Live                     // begins live play, and ends it
 	Switch                   // presses what the mark is on
 	SwitchMove               // moves the mark
 	Actions                  // how many there are
@@ -88,6 +89,7 @@ var actions = [Actions]action{
 	Magnify:    {"magnify", "Magnify a place", InLecture, typed('m')},
 	Pointer:    {"pointer", "Show the pointer", InLecture, typed('p')},
 	Reveal:     {"reveal", "Reveal the answer", InLecture, typed('r')},
+	Live:       {"live-play", "Play with the instrument, and back", InLecture, named(input.F5)},
 	Switch:     {"switch", "Switch: press what is marked", Everywhere, named(input.F8)},
 	SwitchMove: {"switch-move", "Second switch: move the mark", Everywhere, named(input.F9)},
 }

@@ -23,6 +23,7 @@ type part struct {
 	Name     string      `json:"name,omitempty"`
 	Value    string      `json:"value,omitempty"`
 	Keys     string      `json:"keys,omitempty"`
+	Group    string      `json:"group,omitempty"`
 	Can      bool        `json:"can,omitempty"` // have the focus
 	Disabled bool        `json:"disabled,omitempty"`
 	On       bool        `json:"on,omitempty"`
@@ -51,6 +52,8 @@ func roleOnPage(r describe.Role) string {
 		return "choice"
 	case describe.Status:
 		return "status"
+	case describe.Line:
+		return "line"
 	}
 	return "group"
 }
@@ -59,7 +62,7 @@ func roleOnPage(r describe.Role) string {
 // page has.
 func partOf(n *describe.Node, scale float64) part {
 	b := n.Bounds
-	p := part{ID: n.ID, Role: roleOnPage(n.Role), Name: n.Name, Value: n.Value, Keys: n.Keys,
+	p := part{ID: n.ID, Role: roleOnPage(n.Role), Name: n.Name, Value: n.Value, Keys: n.Keys, Group: n.Group,
 		Can: n.Focusable, Disabled: n.Disabled, On: n.On,
 		Box: [4]float64{tenth(b.X / scale), tenth(b.Y / scale), tenth(b.W / scale), tenth(b.H / scale)}}
 	for i := range n.Children {
@@ -84,7 +87,7 @@ func markOf(h *maphash.Hash, t *describe.Tree) uint64 {
 }
 
 func mark(h *maphash.Hash, n *describe.Node) {
-	for _, s := range [...]string{n.Name, n.Value, n.Keys} {
+	for _, s := range [...]string{n.Name, n.Value, n.Keys, n.Group} {
 		h.WriteString(s)
 		h.WriteByte(0xff)
 	}

@@ -27,6 +27,8 @@
     place: () => withRole(document.createElement("div"), "application"),
     group: () => withRole(document.createElement("div"), "group"),
     choices: () => withRole(document.createElement("div"), "radiogroup"),
+    lines: () => withRole(document.createElement("div"), "list"),
+    line: () => withRole(document.createElement("div"), "listitem"),
     field: field,
   };
   function button() {
@@ -113,6 +115,11 @@
     },
     group: (e, p) => set(e.node, "aria-label", p.name),
     choices: (e, p) => set(e.node, "aria-label", p.name),
+    lines: () => {},
+    line: (e, p) => {
+      text(e.node, joined(p.name, p.value));
+      e.node.tabIndex = 0;
+    },
     field: (e, p) => {
       control(e, p);
       e.node.readOnly = !p.can && !p.disabled;
@@ -182,14 +189,18 @@
     }
   }
 
-  // grouped puts choices that follow each other under one group, whose place is
-  // that of all of them.
+  // grouped puts choices that follow each other under one group, and lines of a
+  // text under one list, whose place is that of all of them.
   function grouped(parts) {
     const out = [];
     for (const p of parts || []) {
       const q = p.parts ? Object.assign({}, p, { parts: grouped(p.parts) }) : p;
       const last = out[out.length - 1];
-      if (p.role !== "choice") {
+      if (p.role === "line" && last && last.role === "lines") {
+        last.parts.push(q);
+      } else if (p.role === "line") {
+        out.push({ role: "lines", box: [0, 0, 0, 0], parts: [q] });
+      } else if (p.role !== "choice") {
         out.push(q);
       } else if (last && last.role === "choices" && rowOf(last.parts[0]) === rowOf(q)) {
         last.parts.push(q);
@@ -199,12 +210,13 @@
     }
     return out;
   }
-  // rowOf is the name before the colon that the choices of one question share.
-  const rowOf = p => p.name.includes(": ") ? p.name.split(": ")[0] : "";
+  // rowOf is the name of the question that choices belong to, or what they share
+  // before a colon.
+  const rowOf = p => p.group ? p.group : p.name.includes(": ") ? p.name.split(": ")[0] : "";
 
   function spread(parts, from) {
     for (const p of parts) {
-      if (p.role === "choices") { // holds no place of its own
+      if (p.role === "choices" || p.role === "lines") { // holds no place of its own
         p.box = [from[0], from[1], 0, 0];
       }
       if (p.parts) {

@@ -1,0 +1,44 @@
+package scenes
+
+import (
+	"fmt"
+	"slices"
+
+	"cuesta/scenes/describe"
+)
+
+// A text of lines is gone through line by line, in a panel of one page or of
+// several.
+
+// linesOf says how many lines a text has.
+func linesOf(n int) string { return fmt.Sprintf("%d lines", n) }
+
+// lineBeside is the line after one, or before it, of n lines; false where now is
+// no line or there is none beside it.
+func lineBeside(now describe.ID, back bool, n int) (describe.ID, bool) {
+	at, d := int(now)-int(idHelpLine), 1
+	if back {
+		d = -1
+	}
+	if at < 0 || at >= n || at+d < 0 || at+d >= n {
+		return now, false
+	}
+	return idHelpLine + describe.ID(at+d), true
+}
+
+// pageOf is the page on which a line begins, or at where it stands there or now
+// is no line.
+func pageOf(pages [][]block, at int, now describe.ID) int {
+	on := func(page []block) bool {
+		return slices.ContainsFunc(page, func(b block) bool {
+			return slices.ContainsFunc(b.parts, func(w widget) bool { return w.role == describe.Line && w.id == now })
+		})
+	}
+	if on(pages[at%len(pages)]) {
+		return at
+	}
+	if i := slices.IndexFunc(pages, on); i >= 0 {
+		return i
+	}
+	return at
+}
