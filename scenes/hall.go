@@ -2,6 +2,8 @@ package scenes
 
 import (
 	"errors"
+	"fmt"
+	"strings"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
@@ -31,6 +33,7 @@ type Door struct {
 	Group string // doors of one group stand together, below this heading
 	Title string
 	Words string // one sentence
+	Place string // what the front end calls the way there, such as the address of a page
 	Open  func() (Scene, error)
 	Wants Want // in place of Open
 }
@@ -39,6 +42,7 @@ type Door struct {
 type HallOptions struct {
 	Doors    []Door
 	First    Scene          // what stands open at the start; nil shows the doors
+	Place    string         // of First
 	Settings Settings       // where First has none of its own
 	Keep     func(Settings) // keeps settings that are changed in the hall; nil keeps nothing
 }
@@ -49,8 +53,9 @@ type Hall struct {
 	doors   []Door
 	set     Settings
 	keep    func(Settings)
-	inside  Scene // the scene that was opened last, or nil
-	open    bool  // inside is on the screen
+	inside  Scene  // the scene that was opened last, or nil
+	place   string // of inside
+	open    bool   // inside is on the screen
 	title   string
 	wants   Want
 	said    string
@@ -68,18 +73,26 @@ type Hall struct {
 func NewHall(o HallOptions) *Hall {
 	h := &Hall{doors: o.Doors, set: o.Settings, keep: o.Keep, focus: idDoor}
 	if o.First != nil {
-		h.enter(o.First, false)
+		h.enter(o.First, o.Place, false)
 	}
 	return h
 }
 
-// Enter opens a scene, with the settings in force. The scene that was open is
-// closed.
-func (h *Hall) Enter(s Scene) { h.enter(s, true) }
+// Enter opens the scene of a place, with the settings in force. The scene that
+// was open is closed.
+func (h *Hall) Enter(s Scene, place string) { h.enter(s, place, true) }
 
-func (h *Hall) enter(s Scene, settle bool) {
+// Place is where one is: that of the scene on the screen, or "" in the hall.
+func (h *Hall) Place() string {
+	if h.open {
+		return h.place
+	}
+	return ""
+}
+
+func (h *Hall) enter(s Scene, place string, settle bool) {
 	h.shut()
-	h.inside, h.open, h.said = s, true, ""
+	h.inside, h.place, h.open, h.said = s, place, true, ""
 	if c, ok := s.(Chooser); ok && settle {
 		c.Choose(h.set)
 	}
@@ -107,10 +120,32 @@ func (h *Hall) leave() {
 		return
 	}
 	h.set = h.Settings()
-	h.title = headingOf(h.inside.Description())
+	h.title = titleOf(h.inside)
 	h.open, h.page, h.age = false, 0, 0
 	h.focus = idGoOn
 	h.screen.made = false
+}
+
+// titled is a scene that can say what it is, whatever is open on it.
+type titled interface{ title() string }
+
+func (b *Bench) title() string {
+	if b.exam != nil {
+		return b.exam.name
+	}
+	return fmt.Sprintf("The bench, station %d", b.number)
+}
+
+func (p *Paper) title() string { return p.sit.Title() + ", " + strings.ToLower(p.name(p.at)) }
+
+func (t *Lecture) title() string { return t.play.Lesson().Title }
+
+// titleOf is what a scene is called where it is gone back to.
+func titleOf(s Scene) string {
+	if t, ok := s.(titled); ok {
+		return t.title()
+	}
+	return headingOf(s.Description())
 }
 
 // headingOf is the name of a screen: its first heading.
@@ -184,7 +219,7 @@ func (h *Hall) Update(in input.Frame) []sim.Command {
 		h.pointer(p)
 	}
 	if h.open { // the scene must stand on the screen before it is drawn
-		return h.inside.Update(input.Frame{W: in.W, H: in.H, Scale: in.Scale})
+		return h.inside.Update(input.Frame{W: in.W, H: in.H, Scale: in.Scale, Touch: in.Touch})
 	}
 	h.screen.build(h)
 	return h.issued
@@ -314,7 +349,7 @@ func (h *Hall) through(d Door) {
 		h.said = err.Error()
 		return
 	}
-	h.Enter(s)
+	h.Enter(s, d.Place)
 }
 
 var (

@@ -79,6 +79,53 @@ func TestTheBenchShowsTheWayToTheHall(t *testing.T) {
 	}
 }
 
+// The hall names what one comes from, not what is open on it, and the front end
+// learns where one is.
+func TestTheHallKnowsWhereOneWas(t *testing.T) {
+	open := func() (Scene, error) { return NewBench(BenchOptions{Seed: 4}) }
+	h, step := testHall(HallOptions{Doors: []Door{{Group: Practice, Title: "The bench", Words: "A slab.", Place: "bench", Open: open}}})
+	if got := h.Place(); got != "" {
+		t.Errorf("in the hall the place is %q, want none", got)
+	}
+	step(input.Press{Key: input.Enter})
+	if got := h.Place(); got != "bench" {
+		t.Errorf("at the bench the place is %q", got)
+	}
+	step(input.Press{Key: input.F2}, input.Press{Key: input.F10})
+	step()
+	back := named(t, h.Description(), "Go on")
+	if want := "Where you were. The bench, station 1"; back.Value != want || h.Place() != "" {
+		t.Errorf("from the settings one comes from %q, want %q; place %q", back.Value, want, h.Place())
+	}
+}
+
+// Words for those who tap name no key.
+func TestWordsForTapsNameNoKey(t *testing.T) {
+	for _, s := range []Scene{mustBench(t), NewPaper(newMemory(t, 4), Settings{}), NewHall(HallOptions{Doors: []Door{{Group: Practice, Title: "The bench", Words: "A slab."}}})} {
+		for i := range 18 {
+			if p, ok := s.(*Paper); ok {
+				p.goTo(i)
+			}
+			s.Update(input.Frame{W: 390, H: 844, Scale: 1, Touch: true})
+			line := s.Description().Find(idHint)
+			for _, key := range []string{"Enter", "Escape", "arrow", "press", "Press", "↑", "type", "Type"} {
+				if line != nil && strings.Contains(line.Name, key) && !strings.Contains(line.Name, "the strike") {
+					t.Errorf("%T: %q names %q", s, line.Name, key)
+				}
+			}
+		}
+	}
+}
+
+func mustBench(t *testing.T) *Bench {
+	t.Helper()
+	b, err := NewBench(BenchOptions{Seed: 4})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return b
+}
+
 func TestADoorThatCannotBeOpenedSaysWhy(t *testing.T) {
 	h, _ := testHall(HallOptions{})
 	broken := named(t, h.Description(), "Broken")
@@ -131,7 +178,7 @@ func TestEverySceneIsClosedOnceAndItsErrorTold(t *testing.T) {
 	}
 	first, second := &closable{Scene: b, err: errors.New("disk full")}, &closable{Scene: b}
 	h, _ := testHall(HallOptions{First: first})
-	h.Enter(second)
+	h.Enter(second, "")
 	err = h.Close()
 	if first.closed != 1 || second.closed != 1 || err == nil || !strings.Contains(err.Error(), "disk full") {
 		t.Errorf("closed %d and %d times with %v, want once each and the error", first.closed, second.closed, err)

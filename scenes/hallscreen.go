@@ -35,10 +35,11 @@ type hallKey struct {
 	page        int
 	said, title string
 	inside      bool
+	manner      manner
 }
 
 func (s *hallScreen) build(h *Hall) {
-	k := hallKey{h.frame.W, h.frame.H, h.frame.Scale, h.Settings(), h.focus, h.page, h.said, h.title, h.inside != nil}
+	k := hallKey{h.frame.W, h.frame.H, h.frame.Scale, h.Settings(), h.focus, h.page, h.said, h.title, h.inside != nil, mannerOf(h.frame.Touch)}
 	if s.made && k == s.key {
 		return
 	}
@@ -99,15 +100,16 @@ func (m *hallMaker) tooTiny() {
 
 // line says what to do next, or what went wrong.
 func (m *hallMaker) line() string {
+	by := m.s.key.manner.by
 	switch {
 	case m.h.said != "":
 		return m.h.said
 	case m.lay.Phone || m.big():
-		return "Choose, and press Enter."
+		return by("Choose, and press Enter.", "Tap what you choose.")
 	case m.h.inside != nil:
-		return "Choose with the arrow keys and Enter, or by pointer; Escape goes back to where you were."
+		return by("Choose with the arrow keys and Enter, or by pointer; Escape", "Tap what you choose; Go on") + " goes back to where you were."
 	default:
-		return "Choose with the arrow keys and Enter, or by pointer. A simulated reading is never data for design."
+		return by("Choose with the arrow keys and Enter, or by pointer", "Tap what you choose") + ". A simulated reading is never data for design."
 	}
 }
 

@@ -43,6 +43,7 @@ type Lecture struct {
 	spot    draw.Point // what is magnified and pointed at
 	moused  bool       // a mouse or a finger has been seen
 	drag    drag
+	swipe   swipe
 	held    held
 	notice  string
 	notices int // told in live play so far

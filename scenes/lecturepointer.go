@@ -99,6 +99,7 @@ func (t *Lecture) point(p input.Pointer) {
 		t.pushed(p)
 	case input.PointerUp:
 		t.held, t.drag = held{}, drag{}
+		t.swiped(p)
 	case input.PointerWheel:
 		if t.play.IsLive() && t.hand != nil {
 			t.hand.view.close = p.Wheel > 0
@@ -136,9 +137,35 @@ func (t *Lecture) pushed(p input.Pointer) {
 		return
 	}
 	t.focus = idNone
+	if p.Touch && !t.play.IsLive() && t.panel == noPanel && !t.magnify && !t.pointer {
+		t.swipe = swipe{true, p.X, p.Y}
+	}
 	if t.play.IsLive() && t.panel == noPanel && contains(t.stage.InstrumentBounds(), p.X, p.Y) {
 		t.drag = drag{on: true, instrument: true, x: p.X, y: p.Y}
 	}
+}
+
+// swipe is a finger that goes over the picture.
+type swipe struct {
+	on   bool
+	x, y float64
+}
+
+// swiped goes on where a finger went to the left, and back where it went to the
+// right. The step changes at once, as by its button: nothing slides.
+func (t *Lecture) swiped(p input.Pointer) {
+	s := t.swipe
+	t.swipe = swipe{}
+	dx, dy := p.X-s.x, p.Y-s.y
+	if !s.on || abs(dx) < 40*t.screen.lay.Unit || abs(dx) < 2*abs(dy) {
+		return
+	}
+	id := idNext
+	if dx > 0 {
+		id = idBack
+	}
+	t.act(id)
+	t.look(false)
 }
 
 // feel takes in what the bubble shows of the tilt of the edge.

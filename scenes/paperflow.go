@@ -437,7 +437,11 @@ func (m *pageMaker) field(a item.Ask, wide float64) []block {
 		caret = m.p.note.caret
 	}
 	var b block
-	b.add(widget{id: idNotebook, role: describe.Field, name: words, value: m.p.note.String(), text: m.p.note.String(),
+	signs := describe.AnySigns
+	if a.Kind == item.AskNumber {
+		signs = describe.Decimals
+	}
+	b.add(widget{id: idNotebook, role: describe.Field, writes: signs, name: words, value: m.p.note.String(), text: m.p.note.String(),
 		look: box, size: fieldSize * t, caret: caret, focus: m.p.open(), disabled: !m.p.open(), rect: draw.Rect{W: wide - 8*u - side, H: m.lay.fieldHeight()}})
 	pad := m.styled(widget{id: idKeypad, role: describe.Toggle, name: "Write with buttons, 123", text: "123", on: m.p.pad}, chip)
 	pad.size, pad.disabled = noteSize*t, !m.p.open()

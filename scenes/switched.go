@@ -86,7 +86,7 @@ func (s *Switched) pass(in input.Frame) {
 
 // empty is a frame in which no time passes.
 func (s *Switched) empty() input.Frame {
-	return input.Frame{W: s.frame.W, H: s.frame.H, Scale: s.frame.Scale}
+	return input.Frame{W: s.frame.W, H: s.frame.H, Scale: s.frame.Scale, Touch: s.frame.Touch}
 }
 
 // pressed takes a press of a key: one of a switch, or one for the scene.

@@ -41,8 +41,9 @@ type widget struct {
 	on       bool
 	disabled bool
 	focus    bool // can have the keyboard
-	again    int  // rises when a status tells the same once more
-	caret    int  // in runes, for the field; −1 is none
+	writes   describe.Signs
+	again    int // rises when a status tells the same once more
+	caret    int // in runes, for the field; −1 is none
 	leading  float64
 	pad      float64 // of text that begins at the left
 }
@@ -51,7 +52,7 @@ func (w widget) node() describe.Node {
 	r := w.rect
 	return describe.Node{
 		ID: w.id, Role: w.role, Name: w.name, Value: w.value, Keys: w.keys, Group: w.group,
-		Focusable: w.focus, Disabled: w.disabled, On: w.on, Again: w.again,
+		Focusable: w.focus, Disabled: w.disabled, On: w.on, Again: w.again, Writes: w.writes,
 		Bounds: describe.Rect{X: r.X, Y: r.Y, W: r.W, H: r.H},
 	}
 }

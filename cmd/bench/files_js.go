@@ -19,7 +19,7 @@ import (
 func (p place) files() []scenes.Door {
 	out := []scenes.Door{{Group: scenes.Practice, Title: "Open a form", Words: "A quiz that your teacher gave you, as a file.", Wants: scenes.WantForm}}
 	if f, ok := p.lastForm(); ok {
-		out = append(out, scenes.Door{Group: scenes.Practice, Title: "Form " + f.Student.ID, Words: f.Blueprint.Title + ", where you left it.",
+		out = append(out, scenes.Door{Group: scenes.Practice, Title: "Form " + f.Student.ID, Words: f.Blueprint.Title + ", where you left it.", Place: "form",
 			Open: func() (scenes.Scene, error) { return p.answer(f) }})
 	}
 	if k, ok := lastSubmission(); ok && p.store != nil {
@@ -71,8 +71,8 @@ func (p place) lab(string) (scenes.Scene, error) {
 
 func now() string { return time.Now().Format(time.RFC3339) }
 
-// want lets the page ask for a file.
-func (s *onPage) want(w scenes.Want) {
+// askFor lets the page ask for a file.
+func askFor(w scenes.Want) {
 	switch w {
 	case scenes.NoWant:
 	case scenes.WantForm:
@@ -90,7 +90,7 @@ func (s *onPage) listen() {
 		if err != nil {
 			return plain(err)
 		}
-		s.came = append(s.came, opened)
+		s.came = append(s.came, brought{opened, placeOf(args[0].String())})
 		return ""
 	}))
 }
@@ -100,28 +100,58 @@ func (s *onPage) bring(name, text string) (scenes.Scene, error) {
 	if strings.HasSuffix(name, ".toml") {
 		return s.place.read(name, []byte(text))
 	}
-	if strings.HasSuffix(name, form.SubmissionEnding) {
-		return nil, fmt.Errorf("%s has been handed in; it is for your teacher", name)
-	}
-	f, err := form.DecodeForm(strings.NewReader(text))
+	f, err := formOf(name, text)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", name, err)
+		return nil, err
 	}
 	opened, err := s.place.answer(f)
-	if err == nil && s.place.store != nil && openForm.Save([]byte(text)) == nil {
-		tell("at", "form") // loading the page again goes on with it
+	if err == nil && s.place.store != nil {
+		_ = openForm.Save([]byte(text)) // loading the page again goes on with it, or asks for it
 	}
 	return opened, err
 }
 
-// answer opens a form, or goes on where it was left.
-func (p place) answer(f form.Form) (scenes.Scene, error) {
+// brought is a scene whose file came in, and its place.
+type brought struct {
+	scene scenes.Scene
+	place string
+}
+
+// placeOf is the place of a file: a form can be gone back to, a lesson of one's
+// own cannot.
+func placeOf(name string) string {
+	if strings.HasSuffix(name, ".toml") {
+		return "hall"
+	}
+	return "form"
+}
+
+// formOf is the form in a file.
+func formOf(name, text string) (form.Form, error) {
+	if strings.HasSuffix(name, form.SubmissionEnding) {
+		return form.Form{}, fmt.Errorf("%s has been handed in; it is for your teacher", name)
+	}
+	f, err := form.DecodeForm(strings.NewReader(text))
+	if err != nil {
+		return f, fmt.Errorf("%s: %w", name, err)
+	}
+	return f, nil
+}
+
+// journal is that of a form in this browser, or, where nothing is kept, in
+// memory.
+func (p place) journal(f form.Form) (*sitting.Journal, error) {
 	var slot sitting.Slot = page("cuesta.form." + f.Code)
 	if p.store == nil {
 		slot = &inMemory{}
 		tell("unkept", true)
 	}
-	j, err := sitting.OpenIn(slot, f, now())
+	return sitting.OpenIn(slot, f, now())
+}
+
+// answer opens a form, or goes on where it was left.
+func (p place) answer(f form.Form) (scenes.Scene, error) {
+	j, err := p.journal(f)
 	if err != nil {
 		return nil, err
 	}

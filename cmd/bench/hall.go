@@ -55,10 +55,10 @@ func (p place) bench() (scenes.Scene, error) {
 
 // doors are what can be gone to.
 func (p place) doors() []scenes.Door {
-	out := []scenes.Door{{Group: scenes.Practice, Title: "The bench", Words: "A slab, an instrument, and as many planes as you like.", Open: p.bench}}
+	out := []scenes.Door{{Group: scenes.Practice, Title: "The bench", Words: "A slab, an instrument, and as many planes as you like.", Place: "bench", Open: p.bench}}
 	out = append(out, p.files()...)
 	for _, l := range lesson.Heads() {
-		out = append(out, scenes.Door{Group: scenes.Lectures, Title: l.Title, Words: fmt.Sprintf("%s %d minutes.", l.Summary, l.Minutes),
+		out = append(out, scenes.Door{Group: scenes.Lectures, Title: l.Title, Words: fmt.Sprintf("%s %d minutes.", l.Summary, l.Minutes), Place: "lecture=" + l.Name,
 			Open: func() (scenes.Scene, error) { return p.lecture(l.Name) }})
 	}
 	return append(out, p.ownLessons()...)

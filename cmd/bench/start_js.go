@@ -34,7 +34,7 @@ func start(args []string) int {
 		typeface()
 		err = openWords(o)
 	} else {
-		err = openPage(o)
+		err = openPage(o, addressOf(args))
 	}
 	if err != nil {
 		tell("failed", plain(err))
@@ -81,13 +81,24 @@ func readPage(args []string) (o options, words bool, err error) {
 	return o, words, nil
 }
 
+// addressOf is what behind the # of the page leads to what was asked for.
+func addressOf(args []string) string {
+	var words []string
+	for _, a := range args {
+		if word := strings.TrimPrefix(a, "--"); word != a {
+			words = append(words, word)
+		}
+	}
+	return strings.Join(words, "&")
+}
+
 // startGarbage lets the heap grow to five times what is in use before memory is
 // looked through, as nearly all of what is made at the start stays in use;
 // usualGarbage is what a program has of itself, in per cent.
 const startGarbage, usualGarbage = 400, 100
 
 // openPage shows a scene, and the hall around it, on the page.
-func openPage(o options) error {
+func openPage(o options, address string) error {
 	debug.SetGCPercent(startGarbage)
 	p := place{options: o, store: store()}
 	if p.store == nil {
@@ -106,13 +117,13 @@ func openPage(o options) error {
 	if err != nil {
 		return err
 	}
-	h := scenes.NewHall(scenes.HallOptions{Doors: p.doors(), First: first, Settings: p.settings(), Keep: p.keep})
+	h := scenes.NewHall(scenes.HallOptions{Doors: p.doors(), First: first, Place: address, Settings: p.settings(), Keep: p.keep})
 	if p.store == nil {
 		h.Choose(wish(h.Settings()))
 	}
-	s := &onPage{heard: &heard{Scene: scenes.NewSwitched(h), crier: &crier{}}, hall: h, place: p}
+	s := &onPage{heard: &heard{Scene: scenes.NewSwitched(h), crier: &crier{}}, hall: h, place: p, at: address}
 	s.listen()
-	s.want(ask)
+	askFor(ask)
 	return window.Run(s, window.Options{Title: "cuesta"})
 }
 
@@ -135,7 +146,8 @@ type onPage struct {
 	*heard
 	hall  *scenes.Hall
 	place place
-	came  []scenes.Scene // opened by files that came in
+	came  []brought // opened by files that came in
+	at    string    // where the address leads
 	text  scenes.TextSize
 	begun int // frames so far
 }
@@ -146,14 +158,28 @@ func (s *onPage) Update(f input.Frame) {
 		settle()
 	}
 	for _, c := range s.came {
-		s.hall.Enter(c)
+		s.hall.Enter(c.scene, c.place)
 	}
 	s.came = nil
 	s.heard.Update(f)
-	s.want(s.hall.Wanted())
+	askFor(s.hall.Wanted())
+	s.note()
 	if now := s.hall.Settings().Text; now != s.text {
 		s.text = now
 		tell("text", now != scenes.Text100)
+	}
+}
+
+// note makes the address that of the place on the screen, so that loading the
+// page again leads there.
+func (s *onPage) note() {
+	now := s.hall.Place()
+	if now == "" {
+		now = "hall"
+	}
+	if now != s.at {
+		s.at = now
+		tell("at", now)
 	}
 }
 

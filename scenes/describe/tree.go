@@ -38,11 +38,22 @@ type Node struct {
 	Group     string // the name of the group of controls it belongs to, or ""
 	Focusable bool
 	Disabled  bool
-	On        bool // for Toggle and Choice
-	Again     int  // of a Status: rises when the same words are told once more
+	On        bool  // for Toggle and Choice
+	Writes    Signs // of a Field: what belongs into it
+	Again     int   // of a Status: rises when the same words are told once more
 	Bounds    Rect
 	Children  []Node
 }
+
+// Signs are what belongs into a field, so that a device without keys can offer
+// those that are wanted.
+type Signs uint8
+
+// The kinds.
+const (
+	AnySigns Signs = iota
+	Decimals       // a number, of figures and a point
+)
 
 // ID tells nodes of one scene apart; each scene has its own list.
 type ID uint16

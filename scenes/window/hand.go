@@ -22,6 +22,7 @@ type hand struct {
 	pressed  []ebiten.Key
 	mouse    mouse
 	touch    touch
+	manner   manner
 }
 
 func (h *hand) frame(w, hgt, scale float64) input.Frame {
@@ -30,7 +31,7 @@ func (h *hand) frame(w, hgt, scale float64) input.Frame {
 	h.press(ticks)
 	h.pointers = h.mouse.events(h.pointers)
 	h.pointers = h.touch.events(h.pointers)
-	return input.Frame{W: w, H: hgt, Scale: scale, Ticks: ticks, Presses: h.presses, Pointers: h.pointers}
+	return input.Frame{W: w, H: hgt, Scale: scale, Ticks: ticks, Presses: h.presses, Pointers: h.pointers, Touch: h.manner.learn(h.presses, h.pointers)}
 }
 
 // press gathers the strokes of keys: those that type something come from what

@@ -2,6 +2,7 @@ package window
 
 import (
 	"encoding/json"
+	"syscall/js"
 	"time"
 
 	"cuesta/scenes/input"
@@ -14,6 +15,7 @@ type hand struct {
 	clock  clock
 	events []pageEvent
 	in     pageInput
+	manner *manner // nil before the first frame
 }
 
 func (h *hand) frame(w, hgt, scale float64) input.Frame {
@@ -24,6 +26,18 @@ func (h *hand) frame(w, hgt, scale float64) input.Frame {
 		}
 	}
 	thePage.seen += h.in.take(h.events, thePage.scale())
-	return input.Frame{W: w, H: hgt, Scale: scale, Ticks: h.clock.ticks(time.Now()),
+	if h.manner == nil {
+		h.manner = &manner{touch: tapsOnly()}
+	}
+	return input.Frame{W: w, H: hgt, Scale: scale, Ticks: h.clock.ticks(time.Now()), Touch: h.manner.learn(h.in.presses, h.in.pointers),
 		Presses: h.in.presses, Pointers: h.in.pointers, Acts: h.in.acts}
+}
+
+// tapsOnly says that the device has no pointer but a finger (Media Queries 4,
+// pointer and hover).
+func tapsOnly() bool {
+	if ask := js.Global().Get("matchMedia"); ask.Type() == js.TypeFunction {
+		return ask.Invoke("(pointer: coarse) and (hover: none)").Get("matches").Truthy()
+	}
+	return false
 }

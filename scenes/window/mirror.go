@@ -27,6 +27,7 @@ type part struct {
 	Can      bool        `json:"can,omitempty"` // have the focus
 	Disabled bool        `json:"disabled,omitempty"`
 	On       bool        `json:"on,omitempty"`
+	Writes   string      `json:"writes,omitempty"` // the inputmode of a field (HTML, 6.8.7)
 	Box      [4]float64  `json:"box"`
 	Parts    []part      `json:"parts,omitempty"`
 }
@@ -65,6 +66,9 @@ func partOf(n *describe.Node, scale float64) part {
 	p := part{ID: n.ID, Role: roleOnPage(n.Role), Name: n.Name, Value: n.Value, Keys: n.Keys, Group: n.Group,
 		Can: n.Focusable, Disabled: n.Disabled, On: n.On,
 		Box: [4]float64{tenth(b.X / scale), tenth(b.Y / scale), tenth(b.W / scale), tenth(b.H / scale)}}
+	if n.Role == describe.Field {
+		p.Writes = [...]string{describe.AnySigns: "text", describe.Decimals: "decimal"}[n.Writes]
+	}
 	for i := range n.Children {
 		p.Parts = append(p.Parts, partOf(&n.Children[i], scale))
 	}
@@ -91,6 +95,7 @@ func mark(h *maphash.Hash, n *describe.Node) {
 		h.WriteString(s)
 		h.WriteByte(0xff)
 	}
+	h.WriteByte(byte(n.Writes))
 	flags := byte(n.Role) << 3
 	for i, on := range [...]bool{n.Focusable, n.Disabled, n.On} {
 		if on {

@@ -101,6 +101,7 @@ func screenInWords() *describe.Tree {
 	return &describe.Tree{Focus: 2, Root: describe.Node{Name: "Bench", Children: []describe.Node{
 		{ID: 1, Role: describe.Status, Name: "Level the plate"},
 		{ID: 2, Role: describe.Choice, Name: "Text: 100 %", Focusable: true, On: true, Bounds: describe.Rect{X: 30, Y: 10, W: 88, H: 44}},
+		{ID: 3, Role: describe.Field, Name: "Dip", Writes: describe.Decimals},
 	}}}
 }
 
@@ -111,7 +112,8 @@ func TestTheMirrorHoldsWhatTheDescriptionSays(t *testing.T) {
 	}
 	const want = `{"seen":5,"focus":2,"say":["Hello."],"root":{"role":"group","name":"Bench","box":[0,0,0,0],"parts":[` +
 		`{"id":1,"role":"status","name":"Level the plate","box":[0,0,0,0]},` +
-		`{"id":2,"role":"choice","name":"Text: 100 %","can":true,"on":true,"box":[15,5,44,22]}]}}`
+		`{"id":2,"role":"choice","name":"Text: 100 %","can":true,"on":true,"box":[15,5,44,22]},` +
+		`{"id":3,"role":"field","name":"Dip","writes":"decimal","box":[0,0,0,0]}]}}`
 	if string(text) != want {
 		t.Errorf("got  %s\nwant %s", text, want)
 	}
@@ -137,6 +139,7 @@ func TestTheMarkChangesWithTheScreen(t *testing.T) {
 		"on":       func(t *describe.Tree) { t.Root.Children[1].On = false },
 		"disabled": func(t *describe.Tree) { t.Root.Children[1].Disabled = true },
 		"place":    func(t *describe.Tree) { t.Root.Children[1].Bounds.Y = 11 },
+		"writes":   func(t *describe.Tree) { t.Root.Children[2].Writes = describe.AnySigns },
 		"fewer":    func(t *describe.Tree) { t.Root.Children = t.Root.Children[:1] },
 	}
 	var h maphash.Hash

@@ -122,6 +122,7 @@
     },
     field: (e, p) => {
       control(e, p);
+      set(e.node, "inputmode", p.writes);
       e.node.readOnly = !p.can && !p.disabled;
     },
   };
