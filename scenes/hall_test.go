@@ -117,6 +117,23 @@ func TestWordsForTapsNameNoKey(t *testing.T) {
 	}
 }
 
+// Help for those who tap tells what stands on the controls, and no key.
+func TestHelpForTapsNamesNoKey(t *testing.T) {
+	b := mustBench(t)
+	d := drive{390, 844, b}
+	d.frame(input.Frame{Ticks: 2, Touch: true})
+	b.open(helpPanel)
+	words := ""
+	for range 12 {
+		d.frame(input.Frame{Ticks: 2, Touch: true})
+		visit(&b.Description().Root, func(n *describe.Node) { words += n.Name + " | " })
+		b.page++
+	}
+	if strings.Contains(words, "Enter") || strings.Contains(words, "Ctrl") || !strings.Contains(words, "123: opens keys") {
+		t.Errorf("help for taps tells %q", words)
+	}
+}
+
 func mustBench(t *testing.T) *Bench {
 	t.Helper()
 	b, err := NewBench(BenchOptions{Seed: 4})

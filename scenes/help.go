@@ -15,6 +15,9 @@ func (m *maker) helpLines() [][2]string {
 		{"Dip", "turn the plate on its side, edge straight down the slope; turn the arm until its bubble lies between the marks, read the outer scale"},
 		{"Note", "write strike and dip, record, and see what was right and why the rest was not"},
 	}
+	if m.b.manner == byTap {
+		return append(lines, tapLines...)
+	}
 	for _, l := range [...][2]string{
 		{set.keysFor(keymap.SwingLess, keymap.SwingMore), "swing the plate on the rock"},
 		{set.keysFor(keymap.Lift, keymap.Lower), "roll it about its edge; on its side, turn the arm"},
