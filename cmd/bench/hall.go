@@ -82,11 +82,20 @@ func (p place) lecture(name string) (scenes.Scene, error) {
 // read reads a lesson from its file. The first problem is told; cuesta lesson
 // lists them all.
 func (p place) read(path string, data []byte) (scenes.Scene, error) {
-	l, err := lesson.Parse(strings.TrimSuffix(filepath.Base(path), ".toml"), data)
+	l, err := lessonOf(path, data)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", path, err)
+		return nil, err
 	}
 	return p.play(l)
+}
+
+// lessonOf is the lesson in a file.
+func lessonOf(path string, data []byte) (lesson.Lesson, error) {
+	l, err := lesson.Parse(strings.TrimSuffix(filepath.Base(path), ".toml"), data)
+	if err != nil {
+		return l, fmt.Errorf("%s: %w", path, err)
+	}
+	return l, nil
 }
 
 func (p place) play(l lesson.Lesson) (scenes.Scene, error) {

@@ -42,7 +42,8 @@
   }
   const toWords = () => {
     const asked = route();
-    const kept = ["plane", "seed"].filter(k => asked.has(k)).map(k => "&" + k + "=" + encodeURIComponent(asked.get(k)));
+    const kept = ["form", "lecture", "plane", "seed"].filter(k => asked.has(k))
+      .map(k => "&" + k + (asked.get(k) && "=" + encodeURIComponent(asked.get(k))));
     location.hash = "#words" + kept.join("");
   };
   // at notes where the program has gone, so that loading the page again leads

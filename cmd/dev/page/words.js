@@ -1,5 +1,5 @@
 "use strict";
-// The bench in words: a line goes to the program, its reply into the log.
+// The page in words: a line goes to the program, its reply into the log.
 (function () {
   const cuesta = window.cuesta;
   const byId = id => document.getElementById(id);
@@ -8,24 +8,29 @@
   let at = 0;
 
   function add(words, mine) {
-    const p = document.createElement("p");
-    p.textContent = words;
-    if (mine) {
-      p.className = "mine";
+    const one = document.createElement("div");
+    one.className = mine ? "mine" : "said";
+    for (const row of words.split("\n").filter(Boolean)) { // a long reply is read row by row
+      const p = document.createElement("p");
+      p.textContent = row;
+      one.appendChild(p);
     }
-    log.appendChild(p);
-    const said = mine ? p : log.querySelector(".mine:nth-last-child(2)") || p;
+    log.appendChild(one);
+    const said = mine ? one : log.querySelector(".mine:nth-last-child(2)") || one;
     log.scrollTop = said.offsetTop - log.offsetTop - 12; // a long reply is read from its beginning
   }
 
   function say(words) {
-    if (words.trim() === "") {
+    const reply = cuesta.line(words);
+    const empty = words.trim() === "";
+    if (empty && reply === "") {
       return;
     }
-    past.push(words);
+    if (!empty) {
+      past.push(words);
+    }
     at = past.length;
-    add(words, true);
-    const reply = cuesta.line(words);
+    add(empty ? "Enter" : words, true);
     if (reply !== "") {
       add(reply, false);
     }
@@ -42,6 +47,22 @@
     line.focus();
   };
 
+  // reply is one that no line has asked for.
+  cuesta.reply = words => add(words, false);
+
+  // often are the lines that have buttons.
+  cuesta.often = (...lines) => byId("often").replaceChildren(...lines.map(words => {
+    const b = document.createElement("button");
+    b.type = "button";
+    b.textContent = words;
+    return b;
+  }));
+
+  byId("chooser").addEventListener("close", () => {
+    if (!byId("words").hidden) {
+      line.focus();
+    }
+  });
   byId("ask").addEventListener("submit", e => {
     e.preventDefault();
     const words = line.value;

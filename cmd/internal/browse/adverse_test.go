@@ -8,7 +8,9 @@ import (
 
 // Once loaded the page works without a connection, under whatever path.
 func TestOffline(t *testing.T) {
-	tab := visit(t, small, "bench")
+	t.Parallel()
+	site := served(t)
+	tab := visitAt(t, site, small, "bench")
 	err := Await("the copy", 60*time.Second, func() (bool, error) {
 		return Value[bool](tab, `navigator.serviceWorker.ready.then(r => Boolean(r.active))`)
 	})
@@ -16,7 +18,6 @@ func TestOffline(t *testing.T) {
 		t.Fatal(err)
 	}
 	site.Offline(true)
-	defer site.Offline(false)
 	before := len(site.Asked())
 	if err := tab.Reload(); err != nil {
 		t.Fatal(err)
@@ -32,8 +33,9 @@ func TestOffline(t *testing.T) {
 
 // A program that does not arrive is told of, and asked for again.
 func TestAMissingProgram(t *testing.T) {
+	t.Parallel()
+	site := served(t)
 	site.Break("cuesta.wasm.gz", http.StatusNotFound)
-	defer site.Break("cuesta.wasm.gz", 0)
 	tab := stranger(t, browser, small)
 	if err := tab.Go(site.URL("bench")); err != nil {
 		t.Fatal(err)
@@ -56,6 +58,7 @@ func TestAMissingProgram(t *testing.T) {
 
 // A browser that keeps nothing is told of, and all else works.
 func TestWithoutStorage(t *testing.T) {
+	t.Parallel()
 	tab := visit(t, small, "bench", `Object.defineProperty(window, "localStorage", {get() { throw new DOMException("refused", "SecurityError"); }});`)
 	now := settled(t, tab)
 	if _, err := now.Find("application", "Instrument"); err != nil {

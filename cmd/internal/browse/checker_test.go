@@ -95,6 +95,7 @@ func checked(t *testing.T, tab *Tab, where string) {
 
 // An automated checker finds nothing on any screen, in any of the themes.
 func TestTheCheckerFindsNothing(t *testing.T) {
+	t.Parallel()
 	axe, err := checker()
 	if err != nil {
 		t.Fatal(err)
@@ -153,22 +154,73 @@ func TestTheCheckerFindsNothing(t *testing.T) {
 
 // The pages beside the drawn ones are checked as well.
 func TestTheCheckerFindsNothingBesides(t *testing.T) {
+	t.Parallel()
 	axe, err := checker()
 	if err != nil {
 		t.Fatal(err)
 	}
-	for fragment, state := range map[string]string{"lecture=two-readings": "ready", "words": "words"} {
-		tab := stranger(t, browser, desk, clockScript)
-		if err := errors.Join(tab.Go(site.URL(fragment)), tab.Ready(state), tab.Do(axe+";0")); err != nil {
-			t.Fatal(err)
-		}
-		checked(t, tab, fragment)
-	}
-	site.Break("cuesta.wasm.gz", http.StatusNotFound)
-	defer site.Break("cuesta.wasm.gz", 0)
-	tab := stranger(t, browser, desk)
-	if err := errors.Join(tab.Go(site.URL("bench")), tab.Ready("failed"), tab.Do(axe+";0")); err != nil {
+	words := stranger(t, browser, desk)
+	if err := errors.Join(words.Go(site.URL("words")), words.Ready("words"), words.Do(axe+";0")); err != nil {
 		t.Fatal(err)
 	}
-	checked(t, tab, "error")
+	onBoth(t, words, "words")
+
+	broken := served(t)
+	broken.Break("cuesta.wasm.gz", http.StatusNotFound)
+	failed := stranger(t, browser, desk)
+	if err := errors.Join(failed.Go(broken.URL("bench")), failed.Ready("failed"), failed.Do(axe+";0")); err != nil {
+		t.Fatal(err)
+	}
+	onBoth(t, failed, "problem")
+
+	loading := stranger(t, browser, desk, `window.fetch = () => new Promise(() => {});`)
+	if err := errors.Join(loading.Go(site.URL("bench")), loading.Ready("loading"), loading.Do(axe+";0")); err != nil {
+		t.Fatal(err)
+	}
+	onBoth(t, loading, "loading")
+}
+
+// A lecture is checked, and a form: where it is asked for, a question and the
+// overview.
+func TestTheCheckerFindsNothingInALectureAndAForm(t *testing.T) {
+	t.Parallel()
+	axe, err := checker()
+	if err != nil {
+		t.Fatal(err)
+	}
+	lecture := visit(t, desk, "lecture=two-readings")
+	must[any](t)(nil, lecture.Do(axe+";0"))
+	settled(t, lecture)
+	onBoth(t, lecture, "lecture")
+
+	paper := visit(t, desk, "form")
+	must[any](t)(nil, paper.Do(axe+";0"))
+	must[Node](t)(paper.named("Drop the file here"))
+	onBoth(t, paper, "where a form is asked for")
+	_, path := aForm(t)
+	bring(t, paper, path)
+	settled(t, paper)
+	onBoth(t, paper, "a question")
+	if err := (byTree{paper}).press("Overview", 1); err != nil {
+		t.Fatal(err)
+	}
+	settled(t, paper)
+	onBoth(t, paper, "the overview")
+}
+
+// onBoth checks what the page shows, and the same on a phone.
+func onBoth(t *testing.T, tab *Tab, where string) {
+	t.Helper()
+	for _, s := range []Screen{desk, phone} {
+		if err := tab.Resize(s); err != nil {
+			t.Fatal(err)
+		}
+		if err := tab.Do(`window.cuestaRest && cuestaRest()`); err != nil {
+			t.Fatal(err)
+		}
+		checked(t, tab, fmt.Sprintf("%s at %d×%d", where, s.W, s.H))
+	}
+	if err := tab.Resize(desk); err != nil {
+		t.Fatal(err)
+	}
 }

@@ -55,6 +55,7 @@ func flags(path, profile string, g Graphics) []chromedp.ExecAllocatorOption {
 	out := []chromedp.ExecAllocatorOption{
 		chromedp.ExecPath(path), chromedp.UserDataDir(profile), chromedp.CombinedOutput(io.Discard),
 		chromedp.Headless, chromedp.NoSandbox, chromedp.NoFirstRun, chromedp.NoDefaultBrowserCheck,
+		chromedp.Flag("disable-features", "PreloadTopChromeWebUI"), // the browser's own pages, which nobody sees
 		chromedp.Flag("host-resolver-rules", "MAP * ~NOTFOUND, EXCLUDE 127.0.0.1"),
 	}
 	on := []string{

@@ -9,6 +9,7 @@ import (
 // At 400 % zoom a window of 1280×1024 is 320×256 CSS px (WCAG 2.2, 1.4.10):
 // every control can be had by Tab, and is in view when it has the keyboard.
 func TestEveryControlIsInViewAtFourfoldZoom(t *testing.T) {
+	t.Parallel()
 	s := Screen{W: 320, H: 256, Scale: 1}
 	tab := visit(t, s, "bench")
 	want := map[string]bool{}
@@ -54,6 +55,7 @@ func inView(t *testing.T, tab *Tab, n Node, s Screen) {
 // 2.5.8), and those of the bench 44 one way at least, which a thumb wants
 // (common practice).
 func TestTargetsOnAPhone(t *testing.T) {
+	t.Parallel()
 	tab := visit(t, phone, "bench")
 	for _, n := range settled(t, tab) {
 		switch n.Role {

@@ -45,9 +45,9 @@ func aForm(t *testing.T) (form.Form, string) {
 	return d.Forms[0], path
 }
 
-// bring gives the file that the page asks for: it has the keyboard for that, and
+// choose gives the file that the page asks for: it has the keyboard for that, and
 // what follows is the dialogue of the system.
-func bring(t *testing.T, tab *Tab, path string) {
+func choose(t *testing.T, tab *Tab, path string) {
 	t.Helper()
 	file := must[Node](t)(tab.named("Drop the file here"))
 	if f, ok := tree(t, tab).Focused(); !ok || f.Name != file.Name {
@@ -57,6 +57,12 @@ func bring(t *testing.T, tab *Tab, path string) {
 	if err != nil {
 		t.Fatal(err)
 	}
+}
+
+// bring gives a form, and waits for its first question.
+func bring(t *testing.T, tab *Tab, path string) {
+	t.Helper()
+	choose(t, tab, path)
 	must[Node](t)(tab.named("Keep answer"))
 }
 
@@ -92,16 +98,34 @@ func (s student) handIn() form.Submission {
 	s.Helper()
 	s.do("Hand in the form")
 	s.do("Hand in the form") // asked, then sure
+	return saved(s.T, s.Tab)
+}
+
+// saved is the submission that the page has saved as a file.
+func saved(t *testing.T, tab *Tab) form.Submission {
+	t.Helper()
 	var text string
 	err := Await("the submission", 20*time.Second, func() (bool, error) {
 		var err error
-		text, err = Value[string](s.Tab, `window.saved.length ? window.saved[0] : ""`)
+		text, err = Value[string](tab, `window.saved.length ? window.saved[0] : ""`)
 		return text != "", err
 	})
 	if err != nil {
-		s.Fatal(err, tree(s.T, s.Tab))
+		t.Fatal(err, tree(t, tab))
 	}
-	return must[form.Submission](s.T)(form.DecodeSubmission(strings.NewReader(text)))
+	return must[form.Submission](t)(form.DecodeSubmission(strings.NewReader(text)))
+}
+
+// full says where a submission is not marked in full.
+func full(t *testing.T, s form.Submission) {
+	t.Helper()
+	g, err := grade.Submission(s, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if g.Points != g.Of {
+		t.Errorf("%v of %v points", g.Points, g.Of)
+	}
 }
 
 // A form is opened from its file, answered and handed in, by keyboard alone and
@@ -130,13 +154,7 @@ func TestAFormIsTakenAndSaved(t *testing.T) {
 				t.Errorf("not at the second question:\n%s", now)
 			}
 			s.answer(1)
-			g, err := grade.Submission(s.handIn(), nil)
-			if err != nil {
-				t.Fatal(err)
-			}
-			if g.Points != g.Of {
-				t.Errorf("%v of %v points", g.Points, g.Of)
-			}
+			full(t, s.handIn())
 		})
 	}
 }

@@ -13,6 +13,7 @@ import (
 // A lesson is given from its first step to its last by keyboard alone, and by
 // the accessibility tree alone.
 func TestALessonToItsEnd(t *testing.T) {
+	t.Parallel()
 	l := lesson.Shipped()[0]
 	for _, way := range []struct {
 		name string
@@ -22,7 +23,8 @@ func TestALessonToItsEnd(t *testing.T) {
 		{"by accessibility tree", func(tab *Tab) error { return byTree{tab}.press("Next", 1) }},
 	} {
 		t.Run(way.name, func(t *testing.T) {
-			tab := visit(t, desk, "lecture="+l.Name, quick)
+			t.Parallel()
+			tab := visit(t, small, "lecture="+l.Name, quick)
 			for i, step := range l.Steps {
 				at := fmt.Sprintf("Step %d of %d", i+1, len(l.Steps))
 				now := settled(t, tab)

@@ -7,7 +7,7 @@ import (
 )
 
 // The page is built once and served to all tests by one browser; every test is
-// a visitor of its own.
+// a visitor of its own, so that they run beside each other.
 var (
 	site    *Site
 	browser *Browser
@@ -47,14 +47,28 @@ var (
 // does, nothing may be asked of another machine and no exception left over.
 func visit(t *testing.T, s Screen, fragment string, before ...string) *Tab {
 	t.Helper()
-	tab := stranger(t, browser, s, append(before, clockScript)...)
-	if err := tab.Go(site.URL(fragment)); err != nil {
+	return visitAt(t, site, s, fragment, before...)
+}
+
+// visitAt visits a page other than the one that all tests share.
+func visitAt(t *testing.T, at *Site, s Screen, fragment string, before ...string) *Tab {
+	t.Helper()
+	tab := stranger(t, browser, s, append(before, restScript)...)
+	if err := tab.Go(at.URL(fragment)); err != nil {
 		t.Fatal(err)
 	}
 	if err := tab.Ready("ready"); err != nil {
 		t.Fatal(err, tab.Problems())
 	}
 	return tab
+}
+
+// served is the page on a server of the test's own, which it may break.
+func served(t *testing.T) *Site {
+	t.Helper()
+	own := must[*Site](t)(Serve(site.dir))
+	t.Cleanup(func() { own.Close() })
+	return own
 }
 
 // stranger is a visitor who has not opened the page yet.

@@ -193,6 +193,7 @@ func (m *measurer) measure() string {
 // tree alone: level, read, write, verdict. The plane, 035/30, is ours; what is
 // asked of the reading is the bench's own tolerance.
 func TestAMeasurement(t *testing.T) {
+	t.Parallel()
 	for _, way := range []struct {
 		name string
 		hand func(*Tab) hand
@@ -201,6 +202,7 @@ func TestAMeasurement(t *testing.T) {
 		{"by accessibility tree", func(tab *Tab) hand { return byTree{tab} }},
 	} {
 		t.Run(way.name, func(t *testing.T) {
+			t.Parallel()
 			tab := visit(t, desk, "bench&plane=035/30&seed=3", quick)
 			m := &measurer{t: t, Tab: tab, hand: way.hand(tab), step: "Steps of 1°"}
 			if got := m.measure(); !strings.Contains(got, "Right") {

@@ -67,6 +67,7 @@ func filled(t *testing.T, path string, fill func(*bytes.Buffer) error) {
 // than the screen, words of text stand within it, and only tables of figures and
 // pictures scroll in boxes of their own (WCAG 2.2, 1.4.10 Reflow, at 320 pixels).
 func TestReportsFitTheScreen(t *testing.T) {
+	t.Parallel()
 	served, err := Serve(reported(t))
 	if err != nil {
 		t.Fatal(err)

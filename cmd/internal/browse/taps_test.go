@@ -9,6 +9,7 @@ import (
 // however fast they follow each other: twenty arrive, in order. Polled once a
 // frame, none would.
 func TestNoTapIsLost(t *testing.T) {
+	t.Parallel()
 	tab := visit(t, desk, "bench&plane=035/30&seed=3")
 	t.Run("keys", func(t *testing.T) {
 		const typed = "12345678901234567890"
