@@ -42,7 +42,7 @@ func (b *Bench) act(id describe.ID) {
 	case idSetKeys:
 		b.open(keysPanel)
 	case idUsualKeys:
-		b.usualKeys()
+		b.Choose(b.keys.usual(b.set))
 	case idReadOut:
 		b.readOut()
 	case idPanelMore:
@@ -65,7 +65,7 @@ func (b *Bench) act(id describe.ID) {
 			return
 		}
 		if id >= idKeyRow && id < idKeyRow+describe.ID(keymap.Actions) {
-			b.askKey(keymap.Action(id - idKeyRow))
+			b.keys.ask(keymap.Action(id - idKeyRow))
 			return
 		}
 		if id >= idSetNotation && id < idHelpLine {

@@ -419,3 +419,82 @@ func TestTheSizesOfStepAreAGroupWithAName(t *testing.T) {
 		}
 	}
 }
+
+// The list of keys opens from every screen by its key, over the screen as it
+// stands, and what is changed there counts in it at once.
+func TestTheListOfKeysOpensEverywhere(t *testing.T) {
+	lecture, _ := lectureAloud(t, Settings{})
+	for name, inside := range map[string]Scene{
+		"the hall": nil, "a bench": must(NewBench(BenchOptions{Seed: 3})), "a lecture": lecture, "a form": NewPaper(newMemory(t, 1), Settings{}),
+	} {
+		var kept Settings
+		h := NewHall(HallOptions{First: inside, Keep: func(s Settings) { kept = s }, Doors: []Door{{Group: Practice, Title: "The bench", Words: "A slab."}}})
+		a := hears(h)
+		before := headingOf(a.Description())
+		if said := a.key(input.F4); !hasWords(said, "Keys") || !hasWords(said, "press its new key") {
+			t.Errorf("%s: F4 says %q", name, said)
+			continue
+		}
+		for n := 0; a.Description().Find(idKeyRow+describe.ID(keymap.Live)) == nil && n < 9; n++ {
+			a.frame(input.Frame{Acts: []input.Act{{Kind: input.Activate, ID: idPanelMore}}})
+		}
+		a.frame(input.Frame{Acts: []input.Act{{Kind: input.Activate, ID: idKeyRow + describe.ID(keymap.Live)}}})
+		if said := a.key(input.F6); !hasWords(said, "Play with the instrument, and back: F6.") {
+			t.Errorf("%s: the new key says %q", name, said)
+		}
+		want := keymap.Stroke{Key: input.F6}
+		if got := h.Settings().Keys.Of(keymap.Live); got != want {
+			t.Errorf("%s: the key is %v", name, got)
+		}
+		if _, own := inside.(*Bench); !own && kept.Keys.Of(keymap.Live) != want {
+			t.Errorf("%s: the key is not kept", name)
+		}
+		a.key(input.Escape)
+		if got := headingOf(a.Description()); got != before {
+			t.Errorf("%s: Escape leads to %q, want %q", name, got, before)
+		}
+	}
+}
+
+func must[T any](v T, err error) T {
+	if err != nil {
+		panic(err)
+	}
+	return v
+}
+
+func TestAnArmNearTheEdgeIsNotSaidToStandAtNought(t *testing.T) {
+	b, a := benchAloud(t)
+	a.typed("t")
+	b.do(sim.Command{Kind: sim.Arm, Angle: orient.Degree})
+	a.said = nil
+	a.wait(60)
+	if !hasWords(a.said, "a little off the seated edge") {
+		t.Errorf("%q", a.said)
+	}
+}
+
+// Back from the bench of a question, what has come of it is said, and not the
+// question once more.
+func TestBackFromTheBenchOfAQuestion(t *testing.T) {
+	m := newMemory(t, 1)
+	p := NewPaper(m, Settings{})
+	for i := range m.items {
+		if p.goTo(i); p.atBench() {
+			break
+		}
+	}
+	a := hears(p)
+	said := a.key(input.Enter)
+	if p.bench == nil || !hasWords(said, "at the bench") {
+		t.Fatalf("the bench opens with %q", said)
+	}
+	a.typed("035/30")
+	said = a.key(input.Enter)
+	if p.bench != nil || !hasWords(said, "Kept: 035/30.") || !hasWords(said, "Next question, button") || hasWords(said, "Go to the bench") {
+		t.Errorf("back: %q", said)
+	}
+	if hasWords(said, "Measure the slab") || hasWords(said, m.Title()) {
+		t.Errorf("the question is said once more: %q", said)
+	}
+}

@@ -8,7 +8,6 @@ import (
 	"cuesta/scenes/input"
 	"cuesta/scenes/inset"
 	"cuesta/scenes/keep"
-	"cuesta/scenes/keymap"
 	"cuesta/scenes/session"
 	"cuesta/scenes/spoken"
 	"cuesta/scenes/stage"
@@ -73,12 +72,10 @@ type Bench struct {
 	notices       int // told so far
 
 	panel   panel
-	page    int           // of the panel
-	lines   int           // of the help
-	asking  bool          // the next key is the new one of asked
-	asked   keymap.Action // in the panel of keys
-	keySaid string        // there
-	knob    int           // the stepper in reach where there is room for one only
+	page    int     // of the panel
+	lines   int     // of the help
+	keys    keyList // of the panel of keys
+	knob    int     // the stepper in reach where there is room for one only
 	focus   describe.ID
 	keyed   bool // the focus came by the keyboard and must be seen
 	step    Step

@@ -3,6 +3,7 @@ package scenes
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 
 	"cuesta/scenes/describe"
@@ -62,6 +63,8 @@ type Hall struct {
 	focus   describe.ID
 	page    int
 	age     int // frames in which the doors were shown
+	keys    keyList
+	listing bool // the list of keys is open, over the doors or the scene
 	frame   input.Frame
 	screen  hallScreen
 	vitrine vitrine
@@ -195,7 +198,7 @@ func (h *Hall) Choose(s Settings) {
 
 // Observation is that of the scene on the screen.
 func (h *Hall) Observation() (sim.Observation, bool) {
-	if o, ok := h.inside.(Observer); ok && h.open {
+	if o, ok := h.inside.(Observer); ok && h.shows() {
 		return o.Observation()
 	}
 	return sim.Observation{}, false
@@ -205,8 +208,12 @@ func (h *Hall) Observation() (sim.Observation, bool) {
 func (h *Hall) Update(in input.Frame) []sim.Command {
 	h.frame = in
 	h.issued = h.issued[:0]
-	if h.open {
-		if !h.leaving(in.Presses) {
+	if h.lists(in.Presses) {
+		h.list()
+		in.Presses, in.Pointers, in.Acts = nil, nil, nil
+	}
+	if h.shows() {
+		if !h.does(in.Presses, keymap.Menu) {
 			return h.inside.Update(in)
 		}
 		h.leave()
@@ -218,27 +225,25 @@ func (h *Hall) Update(in input.Frame) []sim.Command {
 	for _, p := range in.Pointers {
 		h.pointer(p)
 	}
-	if h.open { // the scene must stand on the screen before it is drawn
+	if h.shows() { // the scene must stand on the screen before it is drawn
 		return h.inside.Update(input.Frame{W: in.W, H: in.H, Scale: in.Scale, Touch: in.Touch})
 	}
 	h.screen.build(h)
 	return h.issued
 }
 
-// leaving says that the key that leads to the hall was pressed.
-func (h *Hall) leaving(ps []input.Press) bool {
-	set := h.Settings()
-	for _, p := range ps {
-		if keymap.Of(p) == set.Keys.Of(keymap.Menu) {
-			return true
-		}
-	}
-	return false
+// shows says that the scene inside is on the screen.
+func (h *Hall) shows() bool { return h.open && !h.listing }
+
+// does says that the key of an action was pressed.
+func (h *Hall) does(ps []input.Press, a keymap.Action) bool {
+	key := h.Settings().Keys.Of(a)
+	return slices.ContainsFunc(ps, func(p input.Press) bool { return keymap.Of(p) == key })
 }
 
 // Picture draws the doors, or the scene that is open.
 func (h *Hall) Picture(l *draw.List) {
-	if h.open {
+	if h.shows() {
 		h.inside.Picture(l)
 		return
 	}
@@ -247,7 +252,7 @@ func (h *Hall) Picture(l *draw.List) {
 
 // Description is the screen in words.
 func (h *Hall) Description() *describe.Tree {
-	if h.open {
+	if h.shows() {
 		return h.inside.Description()
 	}
 	return &h.screen.tree
@@ -261,7 +266,12 @@ func (h *Hall) Close() error {
 }
 
 func (h *Hall) pressed(p input.Press) {
-	if h.open {
+	switch {
+	case h.shows():
+		return
+	case h.keys.asking:
+		h.rekey(h.keys.give(p, h.Settings()))
+		h.screen.build(h)
 		return
 	}
 	switch p.Key {
@@ -278,9 +288,9 @@ func (h *Hall) pressed(p input.Press) {
 			h.act(h.focus)
 		}
 	case input.Escape, input.F10:
-		h.goOn()
+		h.escape()
 	}
-	if !h.open {
+	if !h.shows() {
 		h.screen.build(h)
 	}
 }
@@ -294,20 +304,20 @@ func (h *Hall) firstDoor() describe.ID {
 
 func (h *Hall) acted(a input.Act) {
 	n := h.screen.tree.Find(a.ID)
-	if h.open || n == nil || !n.Focusable || n.Disabled {
+	if h.shows() || n == nil || !n.Focusable || n.Disabled {
 		return
 	}
 	h.focus = a.ID
 	if a.Kind == input.Activate {
 		h.act(a.ID)
 	}
-	if !h.open {
+	if !h.shows() {
 		h.screen.build(h)
 	}
 }
 
 func (h *Hall) pointer(p input.Pointer) {
-	if h.open || p.Kind != input.PointerDown {
+	if h.shows() || p.Kind != input.PointerDown {
 		return
 	}
 	if n := hitIn(&h.screen.tree, p.X, p.Y, p.Touch, h.screen.lay.Unit); n != nil {
@@ -322,6 +332,12 @@ func (h *Hall) act(id describe.ID) {
 		h.goOn()
 	case id == idPanelMore:
 		h.page++
+	case id == idClosePanel:
+		h.unlist()
+	case id == idUsualKeys:
+		h.rekey(h.keys.usual(h.Settings()))
+	case id >= idKeyRow && id < idKeyRow+describe.ID(keymap.Actions):
+		h.keys.ask(keymap.Action(id - idKeyRow))
 	case i >= 0 && i < len(h.doors):
 		h.through(h.doors[i])
 	case id >= idSetNotation && id < idHelpLine:

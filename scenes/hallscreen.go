@@ -36,10 +36,12 @@ type hallKey struct {
 	said, title string
 	inside      bool
 	manner      manner
+	listing     bool
+	keys        keyList
 }
 
 func (s *hallScreen) build(h *Hall) {
-	k := hallKey{h.frame.W, h.frame.H, h.frame.Scale, h.Settings(), h.focus, h.page, h.said, h.title, h.inside != nil, mannerOf(h.frame.Touch)}
+	k := hallKey{h.frame.W, h.frame.H, h.frame.Scale, h.Settings(), h.focus, h.page, h.said, h.title, h.inside != nil, mannerOf(h.frame.Touch), h.listing, h.keys}
 	if s.made && k == s.key {
 		return
 	}
@@ -81,12 +83,21 @@ func (m *hallMaker) make() {
 	} else {
 		f.BarLines = len(m.barLines())
 		m.lay = layOut(f)
-		m.doors()
+		m.contents()
 		m.bar()
 	}
 	m.s.lay = m.lay
 	m.describe()
 	m.bakeAll(m.h.focus)
+}
+
+// contents are the doors, or the list of keys.
+func (m *hallMaker) contents() {
+	if m.h.listing {
+		m.list()
+		return
+	}
+	m.doors()
 }
 
 func (m *hallMaker) tooTiny() {
@@ -102,6 +113,8 @@ func (m *hallMaker) tooTiny() {
 func (m *hallMaker) line() string {
 	by := m.s.key.manner.by
 	switch {
+	case m.h.listing:
+		return m.h.keys.line()
 	case m.h.said != "":
 		return m.h.said
 	case m.lay.Phone || m.big():
@@ -139,7 +152,7 @@ type hallDoor struct {
 	words string
 }
 
-func (m *hallMaker) list() []hallDoor {
+func (m *hallMaker) all() []hallDoor {
 	var out []hallDoor
 	if m.h.inside != nil {
 		out = append(out, hallDoor{idGoOn, "Where you were", "Go on", m.h.title})
@@ -258,7 +271,7 @@ type hallBlock struct {
 // apart.
 func (m *hallMaker) blocks(w float64, choices bool) []hallBlock {
 	var out []hallBlock
-	for _, d := range m.list() {
+	for _, d := range m.all() {
 		out = append(out, hallBlock{d.group, func(first bool) block { return m.door(d, w, first) }})
 	}
 	if choices {

@@ -163,7 +163,10 @@ func (b *Bench) line(h hint) (say, keys string) {
 			return b.notice, ""
 		}
 		if b.panel == keysPanel {
-			return b.keyLine(), ""
+			return b.keys.line(), ""
+		}
+		if b.panel == helpPanel {
+			return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench.", ""
 		}
 		if b.panel == helpPanel {
 			return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench.", ""

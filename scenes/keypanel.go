@@ -22,32 +22,53 @@ func (s Settings) keysFor(as ...keymap.Action) string {
 	return strings.Join(out, " ")
 }
 
-// askKey waits for the key that is to do an action.
-func (b *Bench) askKey(a keymap.Action) {
-	b.asked, b.asking = a, true
-	b.keySaid = "Press the key for: " + a.Words() + ". Escape leaves it as it is."
+// keyList is the list of keys while it is open: which key is asked for, and what
+// came of the last.
+type keyList struct {
+	asking bool          // the next key is the new one of asked
+	asked  keymap.Action // in the list
+	said   string
 }
 
-// giveKey takes the key that was pressed. Whatever comes of it, the next key
-// is a key again.
-func (b *Bench) giveKey(p input.Press) {
-	b.asking = false
+// ask waits for the key that is to do an action.
+func (k *keyList) ask(a keymap.Action) {
+	*k = keyList{true, a, "Press the key for: " + a.Words() + ". Escape leaves it as it is."}
+}
+
+// give takes the key that was pressed and returns the settings with it. Whatever
+// comes of it, the next key is a key again.
+func (k *keyList) give(p input.Press, s Settings) Settings {
+	k.asking = false
 	if p.Key == input.Escape {
-		b.keySaid = "Left as it is."
-		return
+		k.said = "Left as it is."
+		return s
 	}
-	m, swapped, err := b.set.Keys.With(b.asked, keymap.Of(p))
+	m, swapped, err := s.Keys.With(k.asked, keymap.Of(p))
 	if err != nil {
-		b.keySaid = keyError(err)
-		return
+		k.said = keyError(err)
+		return s
 	}
-	b.keySaid = b.asked.Words() + ": " + m.Of(b.asked).String() + "."
+	k.said = k.asked.Words() + ": " + m.Of(k.asked).String() + "."
 	for _, a := range swapped {
-		b.keySaid += " In exchange, " + a.Words() + ": " + m.Of(a).String() + "."
+		k.said += " In exchange, " + a.Words() + ": " + m.Of(a).String() + "."
 	}
-	s := b.set
 	s.Keys = m
-	b.Choose(s)
+	return s
+}
+
+// usual gives every action its usual key back.
+func (k *keyList) usual(s Settings) Settings {
+	s.Keys = keymap.Map{}
+	k.asking, k.said = false, "Every key is the usual one again."
+	return s
+}
+
+// line says what to do in the list of keys, or what came of it.
+func (k *keyList) line() string {
+	if k.said != "" {
+		return k.said
+	}
+	return "Choose what to change, then press its new key. Tab, Enter and Escape stay as they are."
 }
 
 // keyError is why a key was not taken, in words.
@@ -56,14 +77,6 @@ func keyError(err error) string {
 		return "Not taken: " + strings.TrimPrefix(err.Error(), keymap.ErrKept.Error()+": ") + "."
 	}
 	return err.Error()
-}
-
-// usualKeys gives every action its usual key back.
-func (b *Bench) usualKeys() {
-	s := b.set
-	s.Keys = keymap.Map{}
-	b.asking, b.keySaid = false, "Every key is the usual one again."
-	b.Choose(s)
 }
 
 // keysRow is the way from the settings to the list of keys.
@@ -79,22 +92,22 @@ func (m *maker) keysRow() block {
 }
 
 // keyRows are the actions with their keys, and the way back to the usual ones.
-func (m *maker) keyRows() []block {
+func (m *sketch) keyRows(k keyList, set Settings, wide float64) []block {
 	u, t := m.lay.Unit, m.lay.Text
 	var out []block
 	for a := range keymap.Actions {
 		h := m.rowHeight()
-		key := m.b.set.Keys.Of(a).String()
+		key := set.Keys.Of(a).String()
 		text := key
-		if m.b.asking && a == m.b.asked {
+		if k.asking && a == k.asked {
 			text = "Press a key"
 		}
-		c := m.styled(widget{id: idKeyRow + describe.ID(a), name: a.Words() + ", " + text, value: key, text: text}, outlined)
+		c := m.styled(widget{id: idKeyRow + describe.ID(a), name: a.Words() + ", " + text, text: text}, outlined)
 		c.size = noteSize * t
 		c.rect.H, c.rect.W = h, max(m.width(c), m.width(widget{text: "Press a key", size: c.size}))+20*u
 		words := widget{text: a.Words(), look: plain, size: noteSize * t, leading: h}
 		var b block
-		room := m.sheetWidth() - c.rect.W - 12*u
+		room := wide - c.rect.W - 12*u
 		lines := draw.Wrap(draw.Regular, words.size, room, words.text)
 		words.text = joinLines(lines)
 		if len(lines) > 1 {
@@ -105,19 +118,11 @@ func (m *maker) keyRows() []block {
 		b.add(words)
 		out = append(out, b)
 	}
-	usual := m.styled(widget{id: idUsualKeys, name: "Back to the usual keys", text: "Usual keys", disabled: m.b.set.Keys.Usual()}, outlined)
+	usual := m.styled(widget{id: idUsualKeys, name: "Back to the usual keys", text: "Usual keys", disabled: set.Keys.Usual()}, outlined)
 	usual.rect.W = m.width(usual) + 24*u
 	var b block
 	b.add(usual)
 	return append(out, b)
-}
-
-// keyLine says what to do in the list of keys, or what came of it.
-func (b *Bench) keyLine() string {
-	if b.keySaid != "" {
-		return b.keySaid
-	}
-	return "Choose what to change, then press its new key. Tab, Enter and Escape stay as they are."
 }
 
 // sign is a key that types and cannot be changed, as it is shown.

@@ -15,12 +15,12 @@ import (
 // the focus is not in the notebook.
 func (b *Bench) press(p input.Press) {
 	b.hurry()
-	if p.Repeat && (b.asking || !b.repeats(p)) {
+	if p.Repeat && (b.keys.asking || !b.repeats(p)) {
 		return
 	}
 	switch {
-	case b.asking:
-		b.giveKey(p)
+	case b.keys.asking:
+		b.Choose(b.keys.give(p, b.set))
 	case p.Rune != 0:
 		b.pressRune(p)
 	case p.Key == input.Tab:

@@ -36,7 +36,7 @@ func (k *hands) act(id describe.ID) {
 func TestAKeyIsGivenAnotherMeaning(t *testing.T) {
 	k := newHands(t, BenchOptions{Seed: 5})
 	k.askFor(keymap.TurnOver, input.Press{Rune: 'F'})
-	if got := k.b.keySaid; !strings.Contains(got, "In exchange") {
+	if got := k.b.keys.said; !strings.Contains(got, "In exchange") {
 		t.Errorf("said %q, want to be told of the exchange", got)
 	}
 	k.key(input.Escape, 0)
@@ -61,7 +61,7 @@ func TestNoKeyLocksAnyoneOut(t *testing.T) {
 	for _, key := range []input.Key{input.Tab, input.Enter, input.Escape} {
 		k := newHands(t, BenchOptions{Seed: 5})
 		k.askFor(keymap.Flip, input.Press{Key: key})
-		if !k.b.set.Keys.Usual() || k.b.asking {
+		if !k.b.set.Keys.Usual() || k.b.keys.asking {
 			t.Errorf("key %d was taken, or the panel still waits", key)
 		}
 		if k.key(input.Escape, 0); k.b.panel != noPanel {

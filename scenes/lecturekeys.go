@@ -58,7 +58,7 @@ func (t *Lecture) everywhere(p input.Press) bool {
 		return false
 	}
 	switch a {
-	case keymap.Help, keymap.Keys:
+	case keymap.Help:
 		t.act(idLectureKeys)
 	case keymap.Settings:
 		t.act(idSettings)

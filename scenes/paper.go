@@ -124,6 +124,9 @@ func (p *Paper) Update(in input.Frame) []sim.Command {
 	p.frame, p.manner = in, mannerOf(in.Touch)
 	if p.bench != nil {
 		p.issued = append(p.issued[:0], p.bench.Update(in)...)
+		if p.bench == nil { // the question stands there again, with its answer
+			p.screen.build(p)
+		}
 		return p.issued
 	}
 	p.issued = p.issued[:0]

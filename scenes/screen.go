@@ -96,8 +96,7 @@ type screenKey struct {
 	panel       panel
 	page, knob  int
 	manner      manner
-	asking      bool
-	keySaid     string
+	keys        keyList
 	step        Step
 	reveal      stage.Overlays
 	close       bool
@@ -113,7 +112,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
 		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
 		task: b.task(), hint: b.nextHint(), homing: b.homing(), text: b.text, echo: b.echo, caret: b.caret,
-		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, asking: b.asking, keySaid: b.keySaid, knob: b.knob, manner: b.manner, step: b.step,
+		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, keys: b.keys, knob: b.knob, manner: b.manner, step: b.step,
 		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
 	}
 }

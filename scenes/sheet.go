@@ -14,7 +14,7 @@ import (
 func (b *Bench) choose(id describe.ID) { b.Choose(b.set.with(id)) }
 
 func (b *Bench) open(p panel) {
-	b.panel, b.page, b.asking, b.keySaid = p, 0, false, ""
+	b.panel, b.page, b.keys = p, 0, keyList{}
 	switch p {
 	case noPanel:
 		b.focus = idInstrument
@@ -55,7 +55,7 @@ func (m *maker) sheet() {
 		m.b.page = m.leaf(leaf{rect: m.lay.Sheet, page: m.b.page, now: m.b.focus, name: "Help", about: linesOf(len(rows)), back: "Back to the bench"}, m.help(rows))
 		m.s.key.page = m.b.page
 	case keysPanel:
-		m.pages("Keys", m.keyRows())
+		m.pages("Keys", m.keyRows(m.b.keys, m.b.set, m.sheetWidth()))
 	case controlsPanel:
 		m.pages(m.controlsName(), m.controls())
 	case whyPanel:

@@ -43,7 +43,7 @@ func (m *maker) headerHeight() float64 {
 // place. Apart from the rock they flow in one row as far as there is room.
 func (m *maker) title() {
 	if m.untitled() {
-		m.add(titleZone, widget{id: idTitle, role: describe.Heading, name: m.titleWords(titleSize * m.lay.Text), look: hidden, rect: m.lay.Scene})
+		m.add(titleZone, widget{id: idTitle, role: describe.Heading, name: m.titleWords(titleSize * m.lay.Text), value: m.b.where(), look: hidden, rect: m.lay.Scene})
 		return
 	}
 	u, t := m.lay.Unit, m.lay.Text
@@ -56,7 +56,7 @@ func (m *maker) title() {
 	if m.apart() || m.lay.Low {
 		size, y = 20*t, 10*u
 	}
-	w := widget{id: idTitle, role: describe.Heading, name: name, text: name, look: plain, size: size, bold: true, leading: 1.3 * size}
+	w := widget{id: idTitle, role: describe.Heading, name: name, value: m.b.where(), text: name, look: plain, size: size, bold: true, leading: 1.3 * size}
 	w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: 1.3 * size}
 	m.add(titleZone, w)
 	right, bottom := x+w.rect.W, y+1.3*size
@@ -78,6 +78,15 @@ func (m *maker) title() {
 	if m.apart() {
 		z.ground, z.rect = tableTop, draw.Rect{W: m.lay.Scene.W, H: max(m.lay.Title.H, math.Ceil(bottom+4*u))}
 	}
+}
+
+// where says that a question is being answered here, and not on the screen of the
+// form, which has the same name.
+func (b *Bench) where() string {
+	if b.exam == nil {
+		return ""
+	}
+	return "at the bench"
 }
 
 // titleWords are the name of the task, and where there is no room for its

@@ -118,6 +118,8 @@ func armWords(o sim.Observation) string {
 		return "The arm lies along the seated edge, at its stop."
 	case o.Arc.Arm >= orient.Right:
 		return "The arm stands straight across the edge, at its stop."
+	case deg == 0:
+		return "The arm stands a little off the seated edge."
 	default:
 		return fmt.Sprintf("The arm stands some %.0f° from the seated edge.", deg)
 	}
