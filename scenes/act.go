@@ -16,7 +16,7 @@ import (
 // act carries out what a control does when it is pressed.
 func (b *Bench) act(id describe.ID) {
 	switch id {
-	case idNone, idTitle, idSteps, idRound, idDial, idEcho, idVerdict, idHint, idNotice, idPanelTitle, idPanelText:
+	case idNone, idTitle, idSteps, idRound, idDial, idHinge, idEcho, idVerdict, idHint, idNotice, idPanelTitle, idPanelText:
 	case idInstrument, idNotebook, idView:
 		b.focus = id
 	case idPrimary:
@@ -104,6 +104,10 @@ func (b *Bench) handle(id describe.ID, step orient.Angle) {
 		b.do(sim.Command{Kind: sim.Flip})
 	case idTap:
 		b.do(sim.Command{Kind: sim.Tap})
+	case idCalibrate:
+		if b.obs.Seat == sim.OnBack {
+			b.do(sim.Command{Kind: sim.Calibrate})
+		}
 	}
 }
 
@@ -129,6 +133,10 @@ func (b *Bench) turnRing(a orient.Angle) {
 // turnOver turns the plate from its edge on its side and back. What the dial
 // or the arc showed at that moment counts as read.
 func (b *Bench) turnOver() {
+	if b.atOnce() {
+		b.say("There is no other side to turn to: direction and dip are shown at once.")
+		return
+	}
 	b.do(sim.Command{Kind: sim.Read})
 	to := sim.OnSide
 	if b.obs.Seat == sim.OnSide {
@@ -165,7 +173,7 @@ func (b *Bench) primary() {
 // primaryRecords says that the filled button records the note; before that it
 // turns the plate.
 func (b *Bench) primaryRecords() bool {
-	return b.complete || b.obs.Seat == sim.OnSide || b.text != "" && !b.strikeWritten
+	return b.complete || b.obs.Seat == sim.OnSide || b.atOnce() || b.text != "" && !b.strikeWritten
 }
 
 func (b *Bench) next() {

@@ -42,6 +42,8 @@ type BenchOptions struct {
 	Plane *orient.Plane // a given first plane, or nil for one from the seed
 	Store keep.Store    // where settings and progress are kept; nil keeps nothing
 
+	Method *Method // in place of the one that is kept, or nil
+
 	// Session is a practice under way to take up, as another front end has left
 	// it; nil begins a new one.
 	Session *session.Session
@@ -102,6 +104,9 @@ func NewBench(o BenchOptions) (*Bench, error) {
 	b := &Bench{store: o.Store, seed: o.Seed, step: Normal, focus: idInstrument,
 		stage: stage.New(), insets: inset.New()}
 	b.load()
+	if o.Method != nil {
+		b.set.Method = *o.Method
+	}
 	if o.Session != nil {
 		b.take(o.Session)
 		return b, nil
@@ -116,6 +121,7 @@ func NewBench(o BenchOptions) (*Bench, error) {
 func (b *Bench) take(s *session.Session) {
 	b.ses, b.field, b.seed = s, s.Options().Field, s.Seed()
 	b.set.Notation = s.Options().Notation
+	b.set.Method = methodOf(s.Options().Method)
 	if b.field.Declination != 0 {
 		b.set.Declination = DeclinationYours
 		if s.Options().RingPreset {
@@ -137,6 +143,7 @@ func (b *Bench) deal(p *orient.Plane) error {
 	s, err := session.New(session.Options{
 		Plane: p, Seed: b.seed, Field: b.fieldHere(), RingPreset: b.set.Declination != DeclinationYours,
 		Notation: b.set.Notation, Tolerance: quiz.DefaultTolerance, Mix: b.set.Mix(b.tally),
+		Tool: b.set.Method.tool(), Method: b.set.Method.Seat(),
 	})
 	if err != nil {
 		return err
@@ -190,12 +197,18 @@ func (b *Bench) Choose(s Settings) {
 		return
 	}
 	fresh := s.Declination != b.set.Declination || s.Dips != b.set.Dips
+	other := s.Method != b.set.Method
 	b.set = s
 	b.ses.Write(s.Notation)
 	b.edited()
-	if fresh && b.phase == measuring && b.text == "" {
+	switch untouched := b.phase == measuring && b.text == ""; {
+	case untouched && fresh:
 		b.number--
 		b.try(b.deal(nil))
+	case untouched && other && b.exam == nil && !b.ses.Answered() && !b.ses.Revealed():
+		p := b.ses.Truth()
+		b.number--
+		b.try(b.deal(&p))
 	}
 	b.save()
 }
@@ -203,7 +216,7 @@ func (b *Bench) Choose(s Settings) {
 // wear takes over what of the settings is a matter of eyes, ears and hands;
 // what is asked of the student stays as it is.
 func (b *Bench) wear(s Settings) {
-	s.Notation, s.Declination, s.Dips = b.set.Notation, b.set.Declination, b.set.Dips
+	s.Notation, s.Declination, s.Dips, s.Method = b.set.Notation, b.set.Declination, b.set.Dips, b.set.Method
 	b.set = s
 }
 
@@ -340,8 +353,15 @@ func tellInstrument(t *describe.Tree, s *session.Session, seen string) {
 	if n := t.Find(idInstrument); n != nil {
 		n.Value = seen
 	}
-	if n := t.Find(idRound); n != nil {
+	seat := s.World().Pose().Seat
+	if n := t.Find(idRound); n != nil && seat != sim.OnBack {
 		n.Value = spoken.Level(s)
+	}
+	if n := t.Find(idDial); n != nil && seat == sim.OnBack {
+		n.Value = spoken.Level(s)
+	}
+	if n := t.Find(idHinge); n != nil {
+		n.Value = spoken.Hinge(s)
 	}
 	if n, words := t.Find(idDial), spoken.Needle(s); n != nil && words != "" {
 		n.Value = words

@@ -8,6 +8,14 @@ func (b *Bench) brief(h hint) string {
 		return "Tilted too far: the needle rubs."
 	case hintLevel:
 		return "Bring the bubble into the ring."
+	case hintLid:
+		return "Level the body: swing, open the hinge."
+	case hintReadLid:
+		return "North end: direction; hinge: dip."
+	case hintCalibrate:
+		return "Calibrate the sensor."
+	case hintReadSensor:
+		return "Write down what the sensor shows."
 	case hintSettle:
 		return "Let the needle rest, or tap."
 	case hintLocked:

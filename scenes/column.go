@@ -59,12 +59,23 @@ func (m *maker) captions() {
 	}
 	m.readOut()
 	a, d := m.insetNames()
-	if m.lay.TwoCaps {
+	hinged := m.lay.Hinge.R != 0
+	switch {
+	case m.lay.TwoCaps && hinged:
+		m.under(idRound, a, m.lay.Round, m.lay.Inner.W/3)
+		m.under(idHinge, m.hingeName(), m.lay.Hinge, m.lay.Inner.W/3)
+		m.under(idDial, d, m.lay.Dial, m.lay.Inner.W/3)
+		return
+	case m.lay.TwoCaps:
 		m.under(idRound, a, m.lay.Round, m.lay.Inner.W/2)
 		m.under(idDial, d, m.lay.Dial, m.lay.Inner.W/2)
 		return
+	case hinged:
+		m.under(idRound, a, m.lay.Round, m.lay.Inner.W/2)
+		m.under(idHinge, m.hingeName(), m.lay.Hinge, m.lay.Inner.W/2)
+	default:
+		m.beside(a)
 	}
-	m.beside(a)
 	u, t, c := m.lay.Unit, m.lay.Text, m.lay.Dial
 	size := noteSize * t
 	y := c.Y + c.R + 8*u
@@ -112,7 +123,7 @@ func (m *maker) beside(a [2]string) {
 	m.add(magnifierZone, insetNode(idRound, a, c))
 }
 
-// under is a caption of two lines below an inset: its name and its state.
+// under is a caption below an inset: its name and its state.
 func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 	t := m.lay.Text
 	size := noteSize * t
@@ -128,7 +139,7 @@ func (m *maker) under(id describe.ID, words [2]string, c circle, w float64) {
 		return
 	}
 	lines := draw.Wrap(draw.Regular, size, w-12*m.lay.Unit, words[1])
-	lines = lines[:min(len(lines), 2)]
+	lines = lines[:min(len(lines), m.lay.Caps-1)]
 	r.Y += 21 * t
 	r.H *= float64(len(lines))
 	m.add(magnifierZone, widget{text: joinLines(lines), look: plain, size: size, soft: true, leading: 21 * t, align: draw.AlignCentre, rect: r})

@@ -207,7 +207,7 @@ func TestEveryWordIsDescribed(t *testing.T) {
 		})
 		if b, ok := s.scene.(*Bench); ok { // of the two magnifiers the spoken words tell more than their captions
 			first, second := (&maker{b: b}).insetNames()
-			words = append(words, first[1], second[1])
+			words = append(words, first[1], second[1], (&maker{b: b}).hingeName()[1])
 		}
 		all := strings.ToLower(strings.Join(words, " | "))
 		zones, _ := zonesOf(s.scene)

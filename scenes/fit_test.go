@@ -92,6 +92,8 @@ func TestEveryControlIsInReachInEveryWindow(t *testing.T) {
 	states := map[string]func(*Bench, drive){
 		"fresh":       func(*Bench, drive) {},
 		"on its side": func(b *Bench, d drive) { d.act(idTurn) },
+		"on its lid":  func(b *Bench, d drive) { b.Choose(Settings{Method: MethodLid}) },
+		"sensor":      func(b *Bench, d drive) { b.Choose(Settings{Method: MethodSensor}) },
 		"wrong":       func(b *Bench, d drive) { d.write("215/48"); d.act(idPrimary) },
 	}
 	for name, prepare := range states {
@@ -104,7 +106,7 @@ func TestEveryControlIsInReachInEveryWindow(t *testing.T) {
 			d := drive{w, h, b}
 			d.wait()
 			prepare(b, d)
-			b.Choose(Settings{Text: text, Declination: DeclinationYours})
+			b.Choose(Settings{Text: text, Declination: DeclinationYours, Method: b.set.Method})
 			d.wait()
 			out := map[describe.ID]string{}
 			take := func() {

@@ -30,6 +30,10 @@ const (
 	hintShown
 	hintPanel
 	hintTouching
+	hintLid
+	hintReadLid
+	hintCalibrate
+	hintReadSensor
 	hints
 )
 
@@ -59,11 +63,17 @@ func (b *Bench) nextHint() hint {
 		return hintOneDigit
 	case b.complete:
 		return hintRecord
-	case b.obs.Seat == sim.OnSide:
-		return b.sideHint()
-	default:
-		return b.edgeHint()
 	}
+	switch b.obs.Seat {
+	case sim.OnSide:
+		return b.sideHint()
+	case sim.OnLid:
+		return b.lidHint()
+	case sim.OnBack:
+		return b.flatHint()
+	case sim.OnEdge:
+	}
+	return b.edgeHint()
 }
 
 func (b *Bench) edgeHint() hint {
@@ -109,9 +119,9 @@ func (b *Bench) oneDigit() bool {
 // in the notebook.
 func (b *Bench) ofInstrument() bool {
 	switch b.nextHint() {
-	case hintLevel, hintRubbing, hintTouching, hintLocked, hintRing, hintSettle, hintArm:
+	case hintLevel, hintRubbing, hintTouching, hintLocked, hintRing, hintSettle, hintArm, hintLid, hintCalibrate:
 		return true
-	case hintReadStrike, hintTurn, hintReadDip, hintFirstStrike, hintRecord, hintOneDigit, hintRight, hintWrong, hintShown, hintPanel:
+	case hintReadStrike, hintTurn, hintReadDip, hintFirstStrike, hintRecord, hintOneDigit, hintRight, hintWrong, hintShown, hintPanel, hintReadLid, hintReadSensor:
 	}
 	return false
 }
@@ -132,6 +142,14 @@ func (b *Bench) line(h hint) (say, keys string) {
 		return "The plate lies against the rock: roll it back, or swing it.", both(swing, lift)
 	case hintLevel:
 		return "Bring the bubble into the ring: swing the edge and roll the plate.", cmp.Or(b.homeKeys(), both(swing, lift))
+	case hintLid:
+		return "Level the body: swing it, and open the hinge.", cmp.Or(b.homeKeys(), both(swing, b.keysDo("hinge", keymap.Lift, keymap.Lower)))
+	case hintReadLid:
+		return "North end: dip direction. Hinge: dip. So " + b.writeBoth(), b.justType()
+	case hintCalibrate:
+		return "Calibrate the sensor: its own iron turns the direction that it shows.", b.calibrateKeys()
+	case hintReadSensor:
+		return "The sensor shows dip direction and dip: " + b.writeBoth(), b.justType()
 	case hintSettle:
 		return "Let the needle come to rest; a tap on the case helps.", b.keysDo("taps", keymap.Tap)
 	case hintLocked:

@@ -12,18 +12,30 @@ import (
 type homing struct{ swing, tilt int8 }
 
 func (b *Bench) homing() homing {
-	if b.obs.Seat == sim.OnSide {
+	switch b.obs.Seat {
+	case sim.OnSide:
 		return homing{tilt: b.armHome()}
+	case sim.OnLid:
+		return b.lidHome()
+	case sim.OnEdge:
+		return b.ringHome()
+	case sim.OnBack:
 	}
-	return b.ringHome()
+	return homing{}
+}
+
+// leastOff is how far out the bubble of the round level is to go home by one of
+// two turns.
+func leastOff() float64 {
+	v := instrument.StandardRound()
+	return .7 * (v.Ring - v.Bubble) / v.Ring
 }
 
 // ringHome: the side that is high comes down by rolling, the end that is high by
 // swinging it towards where the rock falls away. Where the bubble is out, one of
 // the two is more than .7 of what is in.
 func (b *Bench) ringHome() (h homing) {
-	v := instrument.StandardRound()
-	least := .7 * (v.Ring - v.Bubble) / v.Ring
+	least := leastOff()
 	h.tilt = beyond(b.obs.Round.Right, least)
 	falls := int8(1)
 	if b.ses.World().Pose().Swing.Cos() < 0 {
@@ -73,10 +85,7 @@ func (b *Bench) homeKeys() string {
 	}
 	var rolls, swings string
 	if h.tilt != 0 {
-		rolls = b.keysDo("rolls it in", tilt)
-		if b.obs.Seat == sim.OnSide {
-			return b.keysDo("turns the arm home", tilt)
-		}
+		rolls = b.keysDo(b.turnsIn(), tilt)
 	}
 	if h.swing != 0 {
 		swings = b.keysDo("swings it in", swing)

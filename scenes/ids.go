@@ -54,6 +54,8 @@ const (
 	idHall // back to the hall
 	idReadOut
 	idPlace // what must be known of it
+	idHinge
+	idCalibrate
 	// Each setting has its choices in a row from its first ID on.
 	idSetNotation    describe.ID = 100
 	idSetSound       describe.ID = 105
@@ -65,6 +67,7 @@ const (
 	idSetText        describe.ID = 130
 	idSetLetters     describe.ID = 136
 	idSetTheme       describe.ID = 140
+	idSetMethod      describe.ID = 145
 	idSetMotion      describe.ID = 150
 	idSetKeys        describe.ID = 155
 	idUsualKeys      describe.ID = 156

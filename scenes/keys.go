@@ -149,6 +149,10 @@ func (b *Bench) run(a keymap.Action, step orient.Angle) {
 		b.act(idFlip)
 	case keymap.Tap:
 		b.tapOrWater()
+	case keymap.Calibrate:
+		b.act(idCalibrate)
+	case keymap.Method:
+		b.nextMethod()
 	case keymap.LockFree:
 		b.lockOrFree()
 	case keymap.StepSize:

@@ -40,6 +40,7 @@ type layout struct {
 	Inner  draw.Rect // the column without its margins
 
 	Round, Dial circle // no radius: not shown
+	Hinge       circle // there on the lid only
 	BesideCap   bool   // the words of the first inset stand to its right
 	TwoCaps     bool   // the insets stand side by side, a caption under each
 	Caps        int    // lines of such a caption
@@ -61,6 +62,7 @@ type frameOf struct {
 	Header      float64 // height of a row of its own for the title; 0 lays it over the rock
 	Judged      bool
 	Form        bool // a wider column, for questions
+	Hinged      bool // a third magnifier, for the hinge
 }
 
 // thrift is what a small window goes without, so that rock and insets keep
@@ -208,6 +210,10 @@ func (l *layout) insets(f frameOf) {
 	d1 := floor4(.55 * d2)
 	if !f.Judged && d1+gap+d2+30*t+16*u <= room && f.Text < 1.3 {
 		l.BesideCap = true
+		if f.Hinged {
+			l.three(room, gap, d1, d2)
+			return
+		}
 		l.Round = circle{in.X + d1/2, in.Y + d1/2, d1 / 2}
 		l.Dial = circle{in.X + in.W/2, in.Y + d1 + gap + d2/2, d2 / 2}
 		l.Notes = in.Y + d1 + gap + d2 + 8*u + 22*t + 16*u
@@ -228,6 +234,7 @@ func (l *layout) insets(f frameOf) {
 		d = floor4(min(d, 128*u))
 	}
 	l.pair(in.X, in.Y, in.W, d)
+	l.third(f)
 	l.Notes = in.Y + d + caps + spare
 }
 
@@ -278,6 +285,7 @@ func (l *layout) phone(f frameOf) {
 		return
 	}
 	l.pair(m, l.Inner.Y, l.Inner.W, d)
+	l.third(f)
 	l.Notes = l.Inner.Y + d + 6*u + caps + 8*u
 }
 
@@ -357,5 +365,6 @@ func (l *layout) low(f frameOf) {
 	d := floor4(min(most, max(room, 56*u)))
 	l.Fair = room >= min(most, .3*f.H) && l.Scene.H >= .5*f.H
 	l.pair(l.Inner.X, l.Inner.Y, l.Inner.W, d)
+	l.third(f)
 	l.Notes = l.Inner.Y + d + caps + 14*u
 }

@@ -12,7 +12,7 @@ func compass(z orient.Azimuth) string {
 }
 
 // liftsWithMore says whether the more of the second hand lifts the free side
-// of the plate, or the index of the arm.
+// of the plate, opens the hinge, or lifts the index of the arm.
 func (b *Bench) liftsWithMore() bool {
-	return b.obs.Seat == sim.OnSide || b.obs.Seated == sim.RightSide
+	return b.obs.Seat == sim.OnSide || b.obs.Seat == sim.OnLid || b.obs.Seated == sim.RightSide
 }

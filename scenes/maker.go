@@ -58,7 +58,7 @@ func (m *maker) make() {
 // measure finds how many rows the controls and the line need, and lays out.
 func (m *maker) measure() {
 	f := frameOf{W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: m.b.set.Text.Factor(),
-		BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: m.b.phase != measuring}
+		BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: m.b.phase != measuring, Hinged: m.b.obs.Seat == sim.OnLid}
 	m.lay = layOut(f)
 	if m.lay.TooTiny {
 		return
@@ -311,8 +311,12 @@ func instrumentNode(set Settings, r draw.Rect) describe.Node {
 // insetNames are the captions of the two magnifiers.
 func (m *maker) insetNames() (first, second [2]string) {
 	o := m.b.obs
-	if o.Seat == sim.OnSide {
+	switch o.Seat {
+	case sim.OnBack:
+		return sensorNames(o.Sensor)
+	case sim.OnSide:
 		return [2]string{"Tube level", inset.TubeState(o.Tube).Words()}, [2]string{"Degree arc", "outer scale, in degrees"}
+	case sim.OnEdge, sim.OnLid:
 	}
 	return [2]string{"Round level", inset.RoundState(o.Round).Words()}, [2]string{"Dial", m.needleWords()}
 }

@@ -23,6 +23,7 @@ func (s Settings) options() []option {
 		{idSetNotation, "Notation", []string{"035/30 right-hand", "N35E 30SE", "125/30 dip direction"}, int(s.Notation)},
 		{idSetDeclination, "Declination", []string{"none", "already set on the dial", "mine to set"}, int(s.Declination)},
 		{idSetDips, "Planes", []string{"all dips", "gentle", "moderate", "steep", "what I miss most"}, int(s.Dips)},
+		{idSetMethod, "Method", []string{MethodEdge.String(), MethodLid.String(), MethodSensor.String()}, int(s.Method)},
 		{idSetText, "Text", []string{Text100.String(), Text125.String(), Text150.String(), Text200.String()}, int(s.Text)},
 		{idSetTheme, "Colours", themes, int(s.Theme)},
 		{idSetMotion, "Motion", []string{"full", "reduced"}, second(s.Calm)},
@@ -56,6 +57,8 @@ func (s Settings) with(id describe.ID) Settings {
 			s.Declination = Declination(at)
 		case idSetDips:
 			s.Dips = Dips(at)
+		case idSetMethod:
+			s.Method = Method(at)
 		case idSetText:
 			s.Text = TextSize(at)
 		case idSetTheme:

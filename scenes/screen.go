@@ -84,6 +84,7 @@ type screenKey struct {
 	resting     bool
 	ring        float64
 	round, tube inset.State
+	hinge, sens inset.State
 	task        int
 	hint        hint
 	homing      homing
@@ -111,6 +112,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		w: s.w, h: s.h, scale: s.scale, set: b.set, phase: b.phase,
 		seat: b.obs.Seat, seated: b.obs.Seated, needle: b.obs.Dial.State, resting: b.obs.Dial.Resting,
 		ring: b.obs.Dial.Ring.Degrees(), round: inset.RoundState(b.obs.Round), tube: inset.TubeState(b.obs.Tube),
+		hinge: inset.HingeState(b.obs.Hinge), sens: inset.SensorState(b.obs.Sensor),
 		task: b.task(), hint: b.nextHint(), homing: b.homing(), text: b.text, echo: b.echo, caret: b.caret,
 		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, keys: b.keys, knob: b.knob, manner: b.manner, step: b.step,
 		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
@@ -284,22 +286,40 @@ func (s *screen) sprite(l *draw.List, z zoneName) {
 // insets draws the magnifiers that stand in a band of the column.
 func (s *screen) insets(b *Bench, l *draw.List, band int) {
 	th := theme.Of(b.set.Theme)
-	muted := b.phase != measuring
-	side := b.obs.Seat == sim.OnSide
-	c, d := s.lay.Round, s.lay.Dial
 	if band == 0 {
-		if side {
-			b.insets.Tube(l, th, draw.Point{X: c.X, Y: c.Y}, c.R, b.obs)
-		} else {
-			b.insets.Round(l, th, draw.Point{X: c.X, Y: c.Y}, c.R, b.obs.Round)
+		b.levelInset(l, th, s.lay.Round)
+		if h := s.lay.Hinge; h.R != 0 {
+			b.insets.Hinge(l, th, draw.Point{X: h.X, Y: h.Y}, h.R, b.obs.Hinge)
 		}
 	}
 	if band == 1 || band == 0 && s.lay.TwoCaps {
-		if side {
-			b.insets.Arc(l, th, draw.Point{X: d.X, Y: d.Y}, d.R, b.obs)
-		} else {
-			b.insets.Dial(l, th, draw.Point{X: d.X, Y: d.Y}, d.R, b.obs.Dial, muted)
-		}
+		b.scaleInset(l, th, s.lay.Dial)
+	}
+}
+
+// levelInset draws the first magnifier.
+func (b *Bench) levelInset(l *draw.List, th *theme.Theme, c circle) {
+	at := draw.Point{X: c.X, Y: c.Y}
+	switch b.obs.Seat {
+	case sim.OnSide:
+		b.insets.Tube(l, th, at, c.R, b.obs)
+	case sim.OnBack:
+		b.insets.Ready(l, th, at, c.R, b.obs.Sensor)
+	case sim.OnEdge, sim.OnLid:
+		b.insets.Round(l, th, at, c.R, b.obs.Round)
+	}
+}
+
+// scaleInset draws the second magnifier.
+func (b *Bench) scaleInset(l *draw.List, th *theme.Theme, c circle) {
+	at := draw.Point{X: c.X, Y: c.Y}
+	switch b.obs.Seat {
+	case sim.OnSide:
+		b.insets.Arc(l, th, at, c.R, b.obs)
+	case sim.OnBack:
+		b.insets.Display(l, th, at, c.R, b.obs.Sensor)
+	case sim.OnEdge, sim.OnLid:
+		b.insets.Dial(l, th, at, c.R, b.obs.Dial, b.phase != measuring)
 	}
 }
 

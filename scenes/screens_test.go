@@ -8,6 +8,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/sim"
 )
 
 // windows are the sizes in which nothing may be cut: a laptop, a projector, a
@@ -126,6 +127,38 @@ func benchStations(t *testing.T, w, h float64, set Settings, look func(station))
 	b.screen.made = false
 	d.wait()
 	show("of a form")
+	set.Declination, set.Notation, set.Method = DeclinationYours, orient.AzimuthDip, MethodLid
+	b, d = start(set)
+	show("on its lid")
+	panels(controlsPanel)
+	b.toLevel()
+	d.frame(input.Frame{Ticks: 360})
+	show("level on its lid")
+	b.do(sim.Command{Kind: sim.Roll, Angle: orient.Half})
+	d.wait()
+	show("folded back on its lid")
+	d.write("125/40")
+	b.record()
+	d.wait()
+	show("wrong on its lid")
+	set.Declination, set.Method = DeclinationNone, MethodSensor
+	b, d = start(set)
+	show("sensor not calibrated")
+	panels(controlsPanel)
+	d.act(idCalibrate)
+	show("sensor calibrated")
+	d.write("035/30")
+	show("sensor, complete")
+	b.secondary()
+	d.wait()
+	show("sensor, shown")
+}
+
+// toLevel levels the instrument on its lid.
+func (b *Bench) toLevel() {
+	p := b.ses.World().Pose()
+	b.do(sim.Command{Kind: sim.Swing, Angle: (orient.Right - p.Swing).Wrapped()})
+	b.do(sim.Command{Kind: sim.Roll, Angle: b.ses.Truth().Dip - b.obs.Hinge})
 }
 
 // eachPage turns the pages of what is open, once round.

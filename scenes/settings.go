@@ -53,6 +53,7 @@ type Settings struct {
 	Notation    orient.Notation
 	Declination Declination
 	Dips        Dips
+	Method      Method
 	Text        TextSize
 	Theme       theme.Name
 	Calm        bool // reduced motion
@@ -132,7 +133,7 @@ func (t TextSize) String() string { return [...]string{"100 %", "125 %", "150 %"
 // IsValid says whether every choice is one of those offered.
 func (s Settings) IsValid() bool {
 	return s.Notation <= orient.DirectionDip && s.Declination <= DeclinationYours &&
-		s.Dips <= MostMissed && s.Text <= Text200 && s.Theme <= theme.ContrastBlack &&
+		s.Dips <= MostMissed && s.Method <= MethodSensor && s.Text <= Text200 && s.Theme <= theme.ContrastBlack &&
 		s.Sound <= SoundLoud && s.Scan <= ScanTwo && s.Pace <= PaceQuick
 }
 

@@ -30,14 +30,18 @@ func (m *maker) knobs() []stripItem {
 	}
 	half := func(id describe.ID, name, keys string) widget { return widget{id: id, name: name, keys: keys} }
 	out := []stripItem{m.stepper("Swing", half(idSwingLess, "Swing anticlockwise", k(keymap.SwingLess)), half(idSwingMore, "Swing clockwise", k(keymap.SwingMore)))}
-	if m.b.obs.Seat == sim.OnSide {
+	switch m.b.obs.Seat {
+	case sim.OnSide:
 		out = append(out,
 			m.stepper("Arm", half(idTiltLess, "Turn the arm towards the edge", less), half(idTiltMore, "Turn the arm away from the edge", more)),
 			m.stepper("Lean", half(idLeanLess, "Lean the face left side down", k(keymap.LeanLess)), half(idLeanMore, "Lean the face right side down", k(keymap.LeanMore))))
-	} else {
+	case sim.OnLid:
+		out = append(out, m.stepper("Hinge", half(idTiltLess, "Close the hinge", less), half(idTiltMore, "Open the hinge", more)))
+	case sim.OnEdge:
 		out = append(out, m.stepper("Roll", half(idTiltLess, "Roll left side down", less), half(idTiltMore, "Roll right side down", more)))
+	case sim.OnBack:
 	}
-	if m.b.set.Declination == DeclinationYours && m.b.obs.Seat == sim.OnEdge {
+	if m.b.set.Declination == DeclinationYours && m.b.obs.Seat != sim.OnSide {
 		out = append(out, m.stepper("Ring", half(idRingLess, "Turn the ring towards west", k(keymap.RingLess)), half(idRingMore, "Turn the ring towards east", k(keymap.RingMore))))
 	}
 	return out
@@ -55,8 +59,14 @@ func (m *maker) switches() []stripItem {
 	if m.b.obs.Seat == sim.OnSide {
 		turn.name, turn.text = "Turn the plate back on its edge", "On its edge"
 	}
-	out = append(out, m.button(turn), m.button(widget{id: idFlip, group: "Plate", name: "Turn the plate end for end", text: "End for end", keys: k(keymap.Flip)}))
-	if m.b.obs.Seat == sim.OnEdge {
+	if m.b.obs.Seat == sim.OnBack {
+		out = append(out, m.button(widget{id: idCalibrate, group: "Plate", name: "Calibrate the sensor", text: "Calibrate", keys: k(keymap.Calibrate)}))
+	}
+	if !m.b.atOnce() {
+		out = append(out, m.button(turn))
+	}
+	out = append(out, m.button(widget{id: idFlip, group: "Plate", name: "Turn the plate end for end", text: "End for end", keys: k(keymap.Flip)}))
+	if m.b.obs.Seat == sim.OnEdge || m.b.obs.Seat == sim.OnLid {
 		out = append(out, m.button(widget{id: idTap, group: "Plate", name: "Tap the case", text: "Tap", keys: k(keymap.Tap)}))
 	}
 	return out

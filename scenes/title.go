@@ -3,6 +3,7 @@ package scenes
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
@@ -103,6 +104,9 @@ func (m *maker) titleWords(size float64) string {
 		return name
 	}
 	whole := name + ": " + [...]string{"strike", "dip", "note"}[m.b.task()]
+	if m.b.atOnce() && m.b.task() == 0 {
+		whole = name + ": both"
+	}
 	room := m.lay.Scene.W - 2*m.lay.pad()
 	if m.lay.Low {
 		room -= 80 * m.lay.Text
@@ -113,15 +117,25 @@ func (m *maker) titleWords(size float64) string {
 	return whole
 }
 
-// steps are the three parts of the task, and how wide they are together.
-func (m *maker) steps() (ws [3]widget, wide float64) {
+// stepNames are the parts of the task and the one under way, from 0.
+func (m *maker) stepNames() (names []string, now int) {
+	if m.b.atOnce() {
+		return []string{"1 Both at once", "2 Note"}, m.b.task() / 2
+	}
+	return []string{"1 Strike", "2 Dip", "3 Note"}, m.b.task()
+}
+
+// steps are the parts of the task, and how wide they are together.
+func (m *maker) steps() (ws []widget, wide float64) {
 	u, size := m.lay.Unit, stepSize*m.lay.Text
-	for i, name := range [...]string{"1 Strike", "2 Dip", "3 Note"} {
-		on := i == m.b.task()
+	names, now := m.stepNames()
+	ws = make([]widget, len(names))
+	for i, name := range names {
+		on := i == now
 		ws[i] = widget{text: name, look: tab, size: size, leading: 1.3 * size, on: on, bold: on, soft: !on}
 		if i == 0 {
 			ws[i].id, ws[i].role = idSteps, describe.Label
-			ws[i].name, ws[i].value = "Steps: 1 Strike, 2 Dip, 3 Note", "now "+[...]string{"1 Strike", "2 Dip", "3 Note"}[m.b.task()]
+			ws[i].name, ws[i].value = "Steps: "+strings.Join(names, ", "), "now "+names[now]
 		}
 		ws[i].rect = draw.Rect{W: m.width(ws[i]), H: 1.3*size + 3*u}
 		wide += ws[i].rect.W + m.stepGap()
@@ -136,7 +150,7 @@ func (m *maker) stepGap() float64 {
 	return 20 * m.lay.Unit
 }
 
-func (m *maker) putSteps(ws [3]widget, x, y float64) float64 {
+func (m *maker) putSteps(ws []widget, x, y float64) float64 {
 	for i := range ws {
 		ws[i].rect.X, ws[i].rect.Y = x, y
 		m.add(titleZone, ws[i])

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 
 	"cuesta/cmd/bench/asked"
@@ -50,7 +51,16 @@ func (p place) first() (scenes.Scene, error) {
 }
 
 func (p place) bench() (scenes.Scene, error) {
-	return scenes.NewBench(scenes.BenchOptions{Plane: p.plane, Seed: p.Seed, Store: p.store})
+	return scenes.NewBench(scenes.BenchOptions{Plane: p.plane, Seed: p.Seed, Store: p.store, Method: p.method()})
+}
+
+// method is the one that was asked for, or nil.
+func (p place) method() *scenes.Method {
+	if i := slices.Index(asked.Methods[:], p.Method); i >= 0 {
+		m := scenes.Method(i)
+		return &m
+	}
+	return nil
 }
 
 // doors are what can be gone to.

@@ -20,6 +20,7 @@ func TestRead(t *testing.T) {
 	}{
 		{"nothing", "--seed 1", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720}}},
 		{"a plane", "--seed 1 --plane 035/30", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720}, plane: &plane}},
+		{"a method", "--seed 1 --method lid", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Method: "lid"}}},
 		{"with letters", "--seed=1 --plane=N35E,30SE", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720}, plane: &plane}},
 		{"a size", "--seed 1 --size 800x600 --full-screen --guest", options{Options: asked.Options{Seed: 1, Seeded: true, W: 800, H: 600, Full: true, Guest: true}}},
 		{"the hall", "--seed 1 hall", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Hall}}},
@@ -58,7 +59,7 @@ func TestChance(t *testing.T) {
 
 func TestWrongWordsAreToldInOneLine(t *testing.T) {
 	for _, args := range []string{
-		"outcrop", "bench extra", "form", "form a b", "hall x", "--station 3", "lab", "--plane nonsense", "--plane", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
+		"outcrop", "bench extra", "form", "form a b", "hall x", "--station 3", "lab", "--plane nonsense", "--plane", "--method nonsense", "--method", "--seed -1", "--seed x", "--size 1280", "--size 10x10",
 		"--size 0x0", "--size 99999x20", "--frames -3", "--frames x", "--no-such-flag",
 	} {
 		var out, problems bytes.Buffer

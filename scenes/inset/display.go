@@ -10,7 +10,7 @@ import (
 const (
 	displayReach = 3.78  // radius of the opening over the figures, in cm
 	displayFocus = -1.15 // and its middle, above that of the display
-	stateReach   = 2.95  // over the state
+	stateReach   = 3.15  // over the state
 )
 
 // Display adds the figures that the sensor shows in a circle of radius r about

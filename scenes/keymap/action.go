@@ -18,6 +18,8 @@ const (
 	TurnOver                 // turns the plate from its edge on its side and back
 	Flip                     // turns it end for end
 	Tap                      // taps the case
+	Calibrate                // calibrates the sensor
+	Method                   // goes on to the next method of measuring
 	LockFree                 // locks and frees the needle
 	StepSize                 // goes on to the next size of step
 	Closer                   // brings the eye closer and back
@@ -72,6 +74,8 @@ var actions = [Actions]action{
 	TurnOver:   {"turn-over", "Turn the plate on its side and back", AtBench, typed('t')},
 	Flip:       {"flip", "Turn the plate end for end", AtBench, typed('f')},
 	Tap:        {"tap", "Tap the case", AtBench, named(input.Space)},
+	Calibrate:  {"calibrate", "Calibrate the sensor", AtBench, typed('k')},
+	Method:     {"method", "Next method: edge and side, lid, sensor", AtBench, typed('i')},
 	LockFree:   {"lock-free", "Lock and free the needle", AtBench, typed('l')},
 	StepSize:   {"step-size", "Next size of step", AtBench, typed('s')},
 	Closer:     {"closer", "Come closer, go back", AtBench, typed('c')},

@@ -23,6 +23,9 @@ func Reading(s *session.Session) string { return reading(s.World().Observe()) }
 // Level says where the bubble of the level in use is, as Glance does.
 func Level(s *session.Session) string { return bubble(s.World().Observe()) }
 
+// Hinge says how far the hinge of the lid is open, as Glance does.
+func Hinge(s *session.Session) string { return hinge(s.World().Observe()) }
+
 // Needle says how the needle is, as Glance does; "" where it is not looked at.
 func Needle(s *session.Session) string {
 	o := s.World().Observe()

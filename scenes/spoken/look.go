@@ -129,6 +129,8 @@ func hinge(o sim.Observation) string {
 	switch deg := math.Round(o.Hinge.Degrees()/5) * 5; {
 	case o.Hinge <= 0:
 		return "The hinge is closed."
+	case o.Hinge >= orient.Half:
+		return "The hinge is folded right back."
 	default:
 		return fmt.Sprintf("The hinge stands open by some %.0f°.", deg)
 	}

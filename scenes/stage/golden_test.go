@@ -58,3 +58,17 @@ func TestGoldenPictures(t *testing.T) {
 		})
 	}
 }
+
+// The same in the picture of a phone.
+func TestGoldenPhonePictures(t *testing.T) {
+	p := planeOf(35, 30)
+	for name, o := range map[string]sim.Pose{"lid-phone": lidded(p, orient.Right, p.Dip), "sensor-phone": flatOn(p, orient.Right)} {
+		q := params(p, o)
+		q.Rect, q.Coarse = draw.Rect{W: 390, H: 250}, false
+		q.Observation.Sensor = sim.Sensor{Direction: p.DipDirection(), Dip: p.Dip}
+		var l draw.List
+		l.Reset(q.Rect.W, q.Rect.H)
+		New().Draw(&l, q)
+		golden.Scene(t, filepath.Join("testdata", name+".png"), raster.Image(&l), *update)
+	}
+}

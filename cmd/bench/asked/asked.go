@@ -31,6 +31,7 @@ type Options struct {
 	Full   bool
 	Guest  bool
 	Room   Room
+	Method string // of measuring, one of Methods; "" for the one that is kept
 	Frames int
 	Empty  bool
 
@@ -60,6 +61,7 @@ func Read(args []string, plane func(string) error) (Options, error) {
 	f := flag.NewFlagSet("bench", flag.ContinueOnError)
 	f.SetOutput(io.Discard)
 	f.Func("plane", "", plane)
+	f.Func("method", "", o.readMethod)
 	f.Func("seed", "", o.ReadSeed)
 	f.Func("size", "", o.readSize)
 	f.BoolVar(&o.Full, "full-screen", false, "")
@@ -86,6 +88,17 @@ func Read(args []string, plane func(string) error) (Options, error) {
 		return o, errors.New("--roster, --out, --station and --withhold belong to the scene lab")
 	}
 	return o, nil
+}
+
+// Methods are the ways of measuring.
+var Methods = [...]string{"edge", "lid", "sensor"}
+
+func (o *Options) readMethod(s string) error {
+	if !slices.Contains(Methods[:], s) {
+		return fmt.Errorf("read %q; the methods are %s", s, strings.Join(Methods[:], ", "))
+	}
+	o.Method = s
+	return nil
 }
 
 // Scene is what the window opens on.

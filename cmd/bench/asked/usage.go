@@ -12,6 +12,7 @@ const Usage = `The bench in a window, with lectures, forms and labs beside it.
 
 Flags stand before the scene:
   --plane PLANE   begin with this plane, in any notation, such as 035/30
+  --method METHOD edge, lid or sensor: how it is measured
   --seed N        draw the first plane from this whole number
   --size WxH      size of the window, 1280x720 if left out
   --full-screen   fill the screen
