@@ -61,11 +61,14 @@ func (c Case) judgeDip(v *Verdict) {
 }
 
 // acrossVertical says that truth and answer lie on the two sides of the
-// vertical, no further apart than the tolerance of the dip.
+// vertical, no further apart than the tolerance of the dip; on a vertical bed,
+// which has no side, however far.
 func (c Case) acrossVertical() bool {
 	a, t := c.Entry.Plane, c.Truth
-	return !c.Entry.DipMissing && a.Strike.From(t.Strike).Abs() > orient.Right &&
-		within(orient.Half-a.Dip-t.Dip, c.Tolerance.Dip)
+	if a.Strike.From(t.Strike).Abs() <= orient.Right {
+		return false
+	}
+	return within(orient.Right-t.Dip, 0) || !c.Entry.DipMissing && within(orient.Half-a.Dip-t.Dip, c.Tolerance.Dip)
 }
 
 // judgeStrike compares line, side and end, each by itself.

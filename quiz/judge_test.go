@@ -56,7 +56,9 @@ func TestVerdictByParts(t *testing.T) {
 		{"035/90", orient.AzimuthDip, upright, all, 1},
 		{"215/90", orient.AzimuthDip, upright, all, 1},
 		{"215/88", orient.AzimuthDip, upright, all, 1},
-		{"215/86", orient.AzimuthDip, upright, parts{false, true, false, false, false}, 0.25},
+		{"215/86", orient.AzimuthDip, upright, parts{false, true, true, true, false}, 0.5}, // a vertical bed has no side
+		{"305/86", orient.DirectionDip, upright, parts{false, true, true, true, false}, 0.5},
+		{"035/86", orient.AzimuthDip, upright, parts{false, true, true, true, false}, 0.5},
 		{"035/90", orient.AzimuthDip, steep, all, 1},
 		{"215/88", orient.AzimuthDip, steep, all, 1},
 		{"215/87", orient.AzimuthDip, steep, parts{false, true, false, false, true}, 0.75},
@@ -230,6 +232,11 @@ func TestSaid(t *testing.T) {
 		{"215/30", orient.AzimuthDip, plane(35, 30), "The dip is right. The strike line is right, but written from its other end the bed would dip to the wrong side. " + other},
 		{"035/30 NW", orient.AzimuthDip, plane(35, 30), "The dip is right. The strike line is right, but the bed dips to its other side. " +
 			"Probably the letters name the side that rises. Look which way water would run down the bed, and write the letters of that side."},
+		// The side is told by itself where the strike line is off too.
+		{"310/14 SW", orient.AzimuthDip, plane(320, 14), "The dip is right. The strike is off, and the bed dips to its other side."},
+		{"140/14", orient.AzimuthDip, plane(310, 14), "The dip is right. The strike is off, and written from this end the bed would dip to the wrong side."},
+		{"200/30 NW", orient.AzimuthDip, plane(35, 50), "The strike is off, and the bed dips to its other side. The dip is off too."},
+		{"200/30", orient.AzimuthDip, plane(35, 50), "The strike is off, and written from this end the bed would dip to the wrong side. The dip is off too."},
 		{"035/58", orient.AzimuthDip, plane(35, 30), "The strike is right, the dip is off. " +
 			"Either the percent scale was read as degrees, or the angle was counted from the vertical; this answer does not tell which. " +
 			"Read the degree scale: 45° is 100 percent. Dip is counted from the horizontal: a level bed is 0°, an upright one 90°."},

@@ -63,6 +63,10 @@ func (c Case) outcome(v Verdict) string {
 // strikeOutcome says what is wrong with the strike.
 func strikeOutcome(v Verdict) string {
 	switch {
+	case !v.StrikeRight && v.OtherSide() && v.EndAsked:
+		return "The strike is off, and written from this end the bed would dip to the wrong side."
+	case !v.StrikeRight && v.OtherSide():
+		return "The strike is off, and the bed dips to its other side."
 	case !v.StrikeRight:
 		return "The strike is off."
 	case v.SideRight:
@@ -72,6 +76,12 @@ func strikeOutcome(v Verdict) string {
 	default:
 		return "The strike line is right, but the bed dips to its other side."
 	}
+}
+
+// OtherSide says whether the answer dips to the other side, and clearly so: not
+// where its strike lies about across that of the bed.
+func (v Verdict) OtherSide() bool {
+	return !v.SideRight && v.LineError.Abs() <= orient.Right/2
 }
 
 // StrikeOff is by how much and to which side the strike line was written off the

@@ -111,8 +111,14 @@ func part(v quiz.Verdict) string {
 		return "The direction is right, the dip is not."
 	case v.DipRight && v.StrikeRight:
 		return "The dip and the strike line are right, but the bed dips to the other side."
+	case v.StrikeRight && !v.SideRight:
+		return "The strike line is right, but the bed dips to the other side, and the dip is not right."
+	case v.DipRight && v.OtherSide():
+		return "The dip is right, but the direction is not, and the bed dips to the other side."
 	case v.DipRight:
 		return "The dip is right, the direction is not."
+	case v.OtherSide():
+		return "Neither the direction nor the dip is right, and the bed dips to the other side."
 	}
 	return "Neither the direction nor the dip is right."
 }

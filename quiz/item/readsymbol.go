@@ -86,7 +86,7 @@ func (symbolItem) Kind() Kind { return readSymbol{} }
 
 // Prompt is the question.
 func (it symbolItem) Prompt() string {
-	return "Which plane does the symbol on the map stand for? Write it as " + notationNames[it.notation] + ". North is up; a direction within 5° will do."
+	return "Which plane does the symbol on the map stand for? Write it as " + notationNames[it.notation] + ", and write overturned behind it where the bed is. North is up; a direction within 5° will do."
 }
 
 // Figure is the map with the symbol.
@@ -104,7 +104,8 @@ func (it symbolItem) Alt() string {
 	}
 	text := north + "a long line that " + slant(p.Strike) + ", and at its middle a short tick " + beside(p.DipDirection())
 	if p.Overturned {
-		text += ", with a hook on it"
+		text = north + "a long line that " + slant(p.Strike) + ", and a hook that leaves the line " + beside(p.DipDirection().Opposite()) +
+			" and comes back through its middle as a short tick " + beside(p.DipDirection())
 	}
 	return text + fmt.Sprintf(". At the tick stands the number %.0f.", p.Dip.Degrees())
 }
