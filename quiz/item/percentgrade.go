@@ -60,7 +60,7 @@ func newGrade(given int, back bool, s Spec) gradeItem {
 const halfway = "A slope of 100 per cent rises as much as it runs: that is 45°, not 90°."
 
 func (it *gradeItem) slipsToPercent(d float64) {
-	it.slip(d, of(mistake.PercentScale, "This is the number of degrees; a slope in per cent is 100 times its tangent."))
+	it.slip(d, slipped("This is the number of degrees; a slope in per cent is 100 times its tangent."))
 	it.slip(math.Round(d/0.9), slipped(halfway))
 	it.slip(math.Round(d/0.45), slipped("Per cent do not grow evenly with the angle: they are 100 times its tangent."))
 	it.slip(math.Round(orient.PercentGrade(orient.Right-orient.Angle(d)*orient.Degree)), of(mistake.Complement, "This is the slope counted from the vertical."))

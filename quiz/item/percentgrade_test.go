@@ -1,6 +1,7 @@
 package item
 
 import (
+	"strings"
 	"testing"
 
 	"cuesta/quiz/mistake"
@@ -15,8 +16,8 @@ func TestPercentGrade(t *testing.T) {
 		holdTo(t, newGrade(percent, true, Spec{}), right(degrees), right(degrees+"°"))
 	}
 	holdTo(t, newGrade(26, false, Spec{}), right("49"), right("50 %"),
-		named("26", mistake.PercentScale), wrong("29"), wrong("58"), named("205", mistake.Complement))
-	holdTo(t, newGrade(40, false, Spec{}), right("83.40"), right("84 %"), named("40", mistake.PercentScale), named("119", mistake.Complement))
+		wrong("26"), wrong("29"), wrong("58"), named("205", mistake.Complement))
+	holdTo(t, newGrade(40, false, Spec{}), right("83.40"), right("84 %"), wrong("40"), named("119", mistake.Complement))
 	holdTo(t, newGrade(50, true, Spec{}), named("50", mistake.PercentScale), wrong("45"), named("63", mistake.Complement), wrong("23"))
 }
 
@@ -27,4 +28,16 @@ func TestGradesOfBothWaysAreDealt(t *testing.T) {
 		"over 100":     func(it Item) bool { return !it.(gradeItem).back && it.(gradeItem).value > 100 },
 		"gentle slope": func(it Item) bool { return it.(gradeItem).back && it.(gradeItem).value < 10 },
 	})
+}
+
+// Degrees written for per cent are the reverse of a percent scale read as
+// degrees: they are explained, and not counted among those.
+func TestDegreesForPerCentAreNoPercentScale(t *testing.T) {
+	m := newGrade(46, false, Spec{}).Mark("46 %", Evidence{})
+	if len(m.Mistakes) != 0 {
+		t.Errorf("got %v, want no mistake of the catalogue", m.Mistakes)
+	}
+	if want := "This is the number of degrees; a slope in per cent is 100 times its tangent."; !strings.Contains(m.Said, want) {
+		t.Errorf("got %q, want it to say %q", m.Said, want)
+	}
 }

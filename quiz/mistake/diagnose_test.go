@@ -3,6 +3,7 @@ package mistake
 import (
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"cuesta/orient"
@@ -89,6 +90,23 @@ func TestDigitsAreExchanged(t *testing.T) {
 	for _, c := range []struct{ n, want int }{{325, 307}, {168, 159}, {35, 53}, {215, 233}} {
 		if got := e.exchanged(c.n); len(got) != 1 || got[0] != c.want {
 			t.Errorf("quadrant %d: got %v, want [%d]", c.n, got, c.want)
+		}
+	}
+}
+
+// An azimuth that points up the dip is along the line of dip, but no dip
+// direction.
+func TestUpTheDipTheLineOfDipIsNamed(t *testing.T) {
+	for _, c := range []struct {
+		answer float64
+		want   string
+	}{
+		{35, "Probably the line of dip was read, not the strike. "},
+		{215, "Probably the dip direction was written where the strike belongs. "},
+	} {
+		got := Diagnose(bed(126, 34, c.answer, 34), strikeOnly)
+		if len(got) != 1 || got[0].Kind != DirectionForStrike || !strings.HasPrefix(got[0].Said, c.want) {
+			t.Errorf("%g: got %+v, want %q", c.answer, got, c.want)
 		}
 	}
 }
