@@ -196,6 +196,10 @@ func (b *Bench) Choose(s Settings) {
 	if !s.IsValid() || s == b.set {
 		return
 	}
+	if kept := b.worn(s); b.exam != nil && kept != s {
+		b.say("Notation, declination, planes and method are those of the form.")
+		s = kept
+	}
 	fresh := s.Declination != b.set.Declination || s.Dips != b.set.Dips
 	other := s.Method != b.set.Method
 	b.set = s
@@ -205,7 +209,7 @@ func (b *Bench) Choose(s Settings) {
 	case untouched && fresh:
 		b.number--
 		b.try(b.deal(nil))
-	case untouched && other && b.exam == nil && !b.ses.Answered() && !b.ses.Revealed():
+	case untouched && other && !b.ses.Answered() && !b.ses.Revealed():
 		p := b.ses.Truth()
 		b.number--
 		b.try(b.deal(&p))
@@ -216,8 +220,13 @@ func (b *Bench) Choose(s Settings) {
 // wear takes over what of the settings is a matter of eyes, ears and hands;
 // what is asked of the student stays as it is.
 func (b *Bench) wear(s Settings) {
+	b.set = b.worn(s)
+}
+
+// worn are settings s with what is asked of the student as it is.
+func (b *Bench) worn(s Settings) Settings {
 	s.Notation, s.Declination, s.Dips, s.Method = b.set.Notation, b.set.Declination, b.set.Dips, b.set.Method
-	b.set = s
+	return s
 }
 
 // Leaves offers the way back to the hall.

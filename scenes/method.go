@@ -99,12 +99,14 @@ func (b *Bench) writeBoth() string {
 	return "write the strike, 90° less, and the dip."
 }
 
-// lidHome: the side that is high turns away from down the dip, and the hinge
-// takes the forward end down; at its stop, only a swing does.
+// lidHome: a swing towards straight down the dip brings the side that is high
+// down, and the hinge the end that is high. As long as the plate points up the
+// rock no hinge levels it, so that it is swung first.
 func (b *Bench) lidHome() (h homing) {
 	least := leastOff()
 	h.swing, h.tilt = -beyond(b.obs.Round.Right, least), -beyond(b.obs.Round.Forward, least)
-	if h.tilt < 0 && b.obs.Hinge <= 0 {
+	up := b.ses.World().Pose().Swing.Sin() < 0
+	if up && b.ses.Truth().Dip >= 2*orient.Degree { // an eye sees no way down on a flatter rock
 		h.tilt = 0
 		if h.swing == 0 {
 			h.swing = 1

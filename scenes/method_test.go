@@ -150,16 +150,23 @@ func TestOneStepAtOnce(t *testing.T) {
 	}
 }
 
-// A question of a form is answered on its own bench, whatever is chosen.
-func TestMethodLeavesAFormsBenchAlone(t *testing.T) {
-	b, d := withMethod(t, MethodEdge)
-	b.exam = &exam{name: "Question 1"}
-	truth := b.ses.Truth()
-	set := b.set
-	set.Method = MethodSensor
-	b.Choose(set)
-	d.wait()
-	if b.obs.Seat != sim.OnEdge || b.ses.Truth() != truth {
-		t.Errorf("seat %v on %v, want on edge on %v", b.obs.Seat, b.ses.Truth(), truth)
+// A question of a form is answered on its own bench and in the notation of the
+// form, whatever is chosen in the settings; what is a matter of eyes and ears
+// still counts.
+func TestSettingsLeaveAFormsBenchAlone(t *testing.T) {
+	for _, set := range []Settings{{Method: MethodSensor}, {Declination: DeclinationYours}, {Dips: SteepDips}, {Notation: orient.DirectionDip}} {
+		b, d := withMethod(t, MethodEdge)
+		b.exam = &exam{name: "Question 1"}
+		ses, was := b.ses, b.set
+		set.Text = Text150
+		b.Choose(set)
+		d.wait()
+		was.Text = Text150
+		if b.ses != ses || b.set != was {
+			t.Errorf("method %v, declination %v, dips %v, notation %v: same bench %v, settings kept %v; want both", set.Method, set.Declination, set.Dips, set.Notation, b.ses == ses, b.set == was)
+		}
+		if b.notice == "" {
+			t.Errorf("method %v, declination %v, dips %v, notation %v: nothing is said", set.Method, set.Declination, set.Dips, set.Notation)
+		}
 	}
 }

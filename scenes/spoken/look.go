@@ -131,6 +131,8 @@ func hinge(o sim.Observation) string {
 		return "The hinge is closed."
 	case o.Hinge >= orient.Half:
 		return "The hinge is folded right back."
+	case deg == 0:
+		return "The hinge is hardly open."
 	default:
 		return fmt.Sprintf("The hinge stands open by some %.0f°.", deg)
 	}
