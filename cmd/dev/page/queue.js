@@ -88,6 +88,15 @@
     cuesta.key(e.key, modsOf(e), e.repeat);
   }, true);
 
+  // A sign that the program has is not written by the browser as well: where a
+  // frame comes between the stroke and its sign, Chromium forgets that the
+  // stroke was taken.
+  mirror.addEventListener("beforeinput", e => {
+    if (e.inputType === "insertText" && taken.has(e.data)) {
+      e.preventDefault();
+    }
+  });
+
   document.addEventListener("keyup", e => {
     if (taken.delete(e.key)) {
       e.preventDefault();

@@ -124,7 +124,7 @@ func full(t *testing.T, s form.Submission) {
 		t.Fatal(err)
 	}
 	if g.Points != g.Of {
-		t.Errorf("%v of %v points", g.Points, g.Of)
+		t.Errorf("%v of %v points for %v", g.Points, g.Of, s.Answers)
 	}
 }
 

@@ -156,7 +156,7 @@ func Await(what string, longest time.Duration, yes func() (bool, error)) error {
 	}
 }
 
-// State is how far the page has come: loading, ready, words or failed.
+// State is how far the page has come: loading, drawn, ready, words or failed.
 func (t *Tab) State() (string, error) {
 	return Value[string](t, `String(document.documentElement.dataset.cuesta)`)
 }
