@@ -8,12 +8,14 @@ import (
 	"os"
 	"path/filepath"
 	"strconv"
+	"strings"
 	"time"
 
 	"github.com/spf13/cobra"
 
 	"cuesta/orient/geomag"
 	"cuesta/quiz/form"
+	"cuesta/quiz/sitting"
 )
 
 // keyFolder is the folder of the instructor, apart from the forms.
@@ -22,7 +24,8 @@ const keyFolder = "key"
 type dealer struct {
 	env
 	roster, folder, seed string
-	example, force       bool
+	example, force, add  bool
+	stay                 int // forms that stay as they were dealt, before all others
 }
 
 func dealCommand(e env) *cobra.Command {
@@ -32,13 +35,16 @@ func dealCommand(e env) *cobra.Command {
 		Short: "A form for every student, each with planes of its own",
 		Long: "Deals a form to every student of the roster into DIR, and the key to all of them\n" +
 			"into DIR/key: hand out the forms, keep that folder. The same blueprint, roster and\n" +
-			"seed give the same files. The roster is a CSV file whose first line names its\n" +
+			"seed give the same files; another roster gives everybody others. For late-comers\n" +
+			"write --add: the forms in DIR stay, and those of the roster who have none are dealt\n" +
+			"one, apart from them. The roster is a CSV file whose first line names its\n" +
 			"columns: id,name and, if wanted, extra_time, a factor on the time limit, and class;\n" +
 			"two students of one class share no plane.\n\n" +
 			"A form holds what the simulation needs: who can program can find the answers in\n" +
 			"it. Where that matters, let the quiz be sat under supervision.",
 		Example: "  cuesta deal --example > quiz.toml\n" +
-			"  cuesta deal quiz.toml --roster class.csv --out forms",
+			"  cuesta deal quiz.toml --roster class.csv --out forms\n" +
+			"  cuesta deal quiz.toml --roster late.csv --out forms --add",
 		Args: d.words,
 		RunE: func(_ *cobra.Command, files []string) error { return d.run(files) },
 	}
@@ -47,7 +53,8 @@ func dealCommand(e env) *cobra.Command {
 	f.StringVar(&d.folder, "out", "", "folder for the forms and the key")
 	f.StringVar(&d.seed, "seed", "", "whole number that all is drawn from (that of the blueprint)")
 	f.BoolVar(&d.example, "example", false, "print a blueprint with remarks, to start from")
-	f.BoolVar(&d.force, "force", false, "replace files that are there")
+	f.BoolVar(&d.force, "force", false, "replace files that are there, unless a student has begun with one that would change")
+	f.BoolVar(&d.add, "add", false, "deal to those who have no form in DIR yet; the others keep theirs")
 	return cmd
 }
 
@@ -59,6 +66,8 @@ func (d *dealer) words(_ *cobra.Command, files []string) error {
 		return misreadf("read %d blueprints; name one, such as cuesta deal quiz.toml --roster class.csv --out forms (--example prints one)", len(files))
 	case !d.example && d.roster == "":
 		return misreadf("read no roster; write --roster and a CSV file with the columns id,name")
+	case d.add && d.force:
+		return misreadf("read --add and --force; --add keeps the forms that are there, --force replaces them: write one of them")
 	case !d.example && d.folder == "":
 		return misreadf("read no folder for the forms; write --out and its name")
 	}
@@ -81,11 +90,22 @@ func (d *dealer) run(files []string) error {
 	if err != nil {
 		return err
 	}
-	if err := d.free(students); err != nil {
+	kept, students, err := d.kept(students)
+	if err != nil {
 		return err
 	}
-	dealing, err := form.Deal(b, students, form.Options{Seed: b.Seed, Progress: progress(d.err, "dealt")})
+	d.stay = len(kept)
+	if err := d.free(students[d.stay:]); err != nil {
+		return err
+	}
+	dealing, err := form.Deal(b, students, form.Options{Seed: b.Seed, Kept: kept, Progress: progress(d.err, "dealt")})
+	if errors.Is(err, form.ErrKept) {
+		return misreadf("--add keeps the forms of %s; they were dealt from another blueprint or seed than %s holds", d.folder, files[0])
+	}
 	if err != nil {
+		return err
+	}
+	if err := d.begun(dealing); err != nil {
 		return err
 	}
 	if err := d.write(dealing); err != nil {
@@ -120,16 +140,80 @@ func (d *dealer) free(students []form.Student) error {
 	case d.force:
 		return nil
 	}
-	paths := []string{filepath.Join(d.folder, keyFolder)}
+	var paths []string
+	if !d.add {
+		paths = append(paths, filepath.Join(d.folder, keyFolder))
+	}
 	for _, s := range students {
 		paths = append(paths, filepath.Join(d.folder, form.FileName(s.ID)+form.FormEnding))
 	}
 	for _, p := range paths {
-		if _, err := os.Lstat(p); err == nil {
+		switch _, err := os.Lstat(p); {
+		case err == nil && d.add:
 			return alreadyThere(p)
+		case err == nil:
+			return fmt.Errorf("%w; --add deals to late-comers alone", alreadyThere(p))
 		}
 	}
 	return nil
+}
+
+// kept are the forms that stay, and the roster with their students first.
+func (d *dealer) kept(students []form.Student) ([]form.Form, []form.Student, error) {
+	if !d.add {
+		return nil, students, nil
+	}
+	k, err := readFile(d.env, filepath.Join(d.folder, keyFolder, "key.json"), form.DecodeKey)
+	if err != nil {
+		return nil, nil, err
+	}
+	forms := k.Dealt()
+	has := make(map[string]bool, len(forms))
+	var all []form.Student
+	for _, f := range forms {
+		has[f.Student.ID] = true
+		all = append(all, f.Student)
+	}
+	for _, s := range students {
+		if !has[s.ID] {
+			all = append(all, s)
+		}
+	}
+	if len(all) == len(forms) {
+		return nil, nil, misreadf("--add found a form in %s for everyone on the roster", d.folder)
+	}
+	return forms, all, nil
+}
+
+// begun refuses to replace a form that a student has begun to answer.
+func (d *dealer) begun(dealing form.Dealing) error {
+	if !d.force {
+		return nil
+	}
+	var who []string
+	for _, f := range dealing.Forms {
+		path := filepath.Join(d.folder, form.FileName(f.Student.ID))
+		if !anyThere(path+sitting.Ending, path+form.SubmissionEnding) {
+			continue
+		}
+		if old, err := readFile(d.env, path+form.FormEnding, form.DecodeForm); err != nil || old.Code != f.Code {
+			who = append(who, f.Student.ID)
+		}
+	}
+	if len(who) == 0 {
+		return nil
+	}
+	return fmt.Errorf("the forms of %s would change, and their answers lie in %s; nothing was replaced: move these away first, or deal to late-comers alone with --add",
+		strings.Join(who, ", "), d.folder)
+}
+
+func anyThere(paths ...string) bool {
+	for _, p := range paths {
+		if _, err := os.Lstat(p); err == nil {
+			return true
+		}
+	}
+	return false
 }
 
 // write writes everything beside the folder first, so that a full disk leaves
@@ -151,12 +235,15 @@ func (d *dealer) write(dealing form.Dealing) (err error) {
 		return err
 	}
 	for _, name := range names {
-		if err := putInPlace(filepath.Join(stage, name), filepath.Join(d.folder, name), d.force); err != nil {
+		if err := putInPlace(filepath.Join(stage, name), filepath.Join(d.folder, name), d.force || d.add && filepath.Dir(name) == keyFolder); err != nil {
 			return err
 		}
 	}
 	return nil
 }
+
+// fresh are the forms that are not there yet; students first to last.
+func (d *dealer) fresh(dealing form.Dealing) []form.Form { return dealing.Forms[d.stay:] }
 
 // stage fills a folder and names its files.
 func (d *dealer) stage(dir string, dealing form.Dealing) ([]string, error) {
@@ -165,7 +252,7 @@ func (d *dealer) stage(dir string, dealing form.Dealing) ([]string, error) {
 		names = append(names, name)
 		return fileIn(filepath.Join(dir, name), fill)
 	}
-	for _, f := range dealing.Forms {
+	for _, f := range d.fresh(dealing) {
 		if err := put(form.FileName(f.Student.ID)+form.FormEnding, f.Encode); err != nil {
 			return nil, err
 		}
@@ -205,11 +292,15 @@ func (d *dealer) tell(dealing form.Dealing) error {
 	for _, doubt := range doubts(dealing.Forms[0].Blueprint, time.Now()) {
 		fmt.Fprintln(d.err, doubt)
 	}
+	fresh := d.fresh(dealing)
+	if d.stay > 0 {
+		fmt.Fprintf(d.out, "%s stay as they were dealt.\n", counted(d.stay, "form"))
+	}
 	_, err := fmt.Fprintf(d.out, "%d forms of %d items in %s, the key in %s.\n"+
 		"The sums of difficulty differ by %.2f at most (an item counts from 0 to 1).\n"+
 		"Hand out the forms; keep the key. A student answers with: cuesta take %s\n",
-		len(dealing.Forms), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
-		filepath.Join(d.folder, form.FileName(dealing.Forms[0].Student.ID)+form.FormEnding))
+		len(fresh), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
+		filepath.Join(d.folder, form.FileName(fresh[0].Student.ID)+form.FormEnding))
 	return err
 }
 

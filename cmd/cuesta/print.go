@@ -18,6 +18,7 @@ import (
 type printer struct {
 	env
 	roster, folder, seed string
+	key                  string
 	versions             int
 	sheet                paper.Sheet
 	force                bool
@@ -31,15 +32,18 @@ func printCommand(e env) *cobra.Command {
 		Long: "Prints a form for every student of the roster, or N versions to hand out as they\n" +
 			"come, into DIR/forms.pdf; the answer key and a marking sheet into DIR/key. The\n" +
 			"same blueprint, roster and seed give the same files, and the same questions as\n" +
-			"cuesta deal. Items that are measured at the bench become a table to fill in at a\n" +
+			"cuesta deal. Part of a roster gets other questions than the whole: to print forms\n" +
+			"that were dealt, for all or for some, name their key with --key. Items that are measured at the bench become a table to fill in at a\n" +
 			"real slab: measure that one yourself beforehand.",
 		Example: "  cuesta print --versions 4 --out sheets quiz.toml\n" +
-			"  cuesta print --roster class.csv --paper letter --out sheets quiz.toml",
+			"  cuesta print --roster class.csv --paper letter --out sheets quiz.toml\n" +
+			"  cuesta print --key forms/key/key.json --roster some.csv --out sheets",
 		Args: p.words,
-		RunE: func(_ *cobra.Command, files []string) error { return p.run(files[0]) },
+		RunE: func(_ *cobra.Command, files []string) error { return p.run(files) },
 	}
 	f := cmd.Flags()
 	f.StringVar(&p.roster, "roster", "", "the students, a CSV file: a form for each")
+	f.StringVar(&p.key, "key", "", "the key to forms that were dealt, key/key.json: print these")
 	f.IntVar(&p.versions, "versions", 0, "how many versions to print, where there is no roster (1)")
 	f.Var(choose(&p.sheet, named[paper.Sheet]{"a4", paper.A4}, named[paper.Sheet]{"letter", paper.Letter}), "paper", "the size of the sheets")
 	f.StringVar(&p.folder, "out", "", "folder for the sheets and the key")
@@ -54,7 +58,9 @@ const mostVersions = 500
 func (p *printer) words(cmd *cobra.Command, files []string) error {
 	asked := cmd.Flags().Changed("versions")
 	switch {
-	case len(files) != 1:
+	case p.key != "" && (len(files) > 0 || asked || p.seed != ""):
+		return misreadf("--key prints forms as they were dealt; write no blueprint, --versions or --seed beside it")
+	case p.key == "" && len(files) != 1:
 		return misreadf("read %d blueprints; name one, such as cuesta print --versions 4 --out sheets quiz.toml (cuesta deal --example prints one)", len(files))
 	case asked && p.roster != "":
 		return misreadf("read --roster and --versions; a roster gives each student a form, versions are for none in particular: write one of them")
@@ -66,31 +72,82 @@ func (p *printer) words(cmd *cobra.Command, files []string) error {
 	return nil
 }
 
-func (p *printer) run(file string) error {
-	b, err := readFile(p.env, file, form.ReadBlueprint)
+func (p *printer) run(files []string) error {
+	forms := p.drawn
+	if p.key != "" {
+		forms = func([]string) ([]form.Form, error) { return p.dealt() }
+	}
+	all, err := forms(files)
 	if err != nil {
 		return err
 	}
+	return p.write(all)
+}
+
+// drawn deals the forms anew.
+func (p *printer) drawn(files []string) ([]form.Form, error) {
+	b, err := readFile(p.env, files[0], form.ReadBlueprint)
+	if err != nil {
+		return nil, err
+	}
 	if p.seed != "" {
 		if b.Seed, err = p.seedOf(); err != nil {
-			return err
+			return nil, err
 		}
 	}
 	students := paper.Versions(max(1, p.versions))
 	if p.roster != "" {
 		if students, err = readFile(p.env, p.roster, form.ReadRoster); err != nil {
-			return err
+			return nil, err
 		}
 	}
 	if err := p.free(); err != nil {
-		return err
+		return nil, err
 	}
 	p.tellUnprinted(students)
 	dealing, err := form.Deal(b, students, form.Options{Seed: b.Seed, Progress: progress(p.err, "dealt")})
+	return dealing.Forms, err
+}
+
+// dealt are the forms of the key, or those of the students on the roster.
+func (p *printer) dealt() ([]form.Form, error) {
+	k, err := readFile(p.env, p.key, form.DecodeKey)
 	if err != nil {
-		return err
+		return nil, err
 	}
-	return p.write(dealing.Forms)
+	forms := k.Dealt()
+	if p.roster != "" {
+		students, err := readFile(p.env, p.roster, form.ReadRoster)
+		if err != nil {
+			return nil, err
+		}
+		if forms, err = formsOf(students, forms, p.key); err != nil {
+			return nil, err
+		}
+	}
+	students := make([]form.Student, len(forms))
+	for i, f := range forms {
+		students[i] = f.Student
+	}
+	p.tellUnprinted(students)
+	return forms, p.free()
+}
+
+// formsOf are the forms of students, in their order.
+func formsOf(students []form.Student, forms []form.Form, key string) ([]form.Form, error) {
+	at := make(map[string]form.Form, len(forms))
+	for _, f := range forms {
+		at[f.Student.ID] = f
+	}
+	var out []form.Form
+	for _, s := range students {
+		f, ok := at[s.ID]
+		if !ok {
+			return nil, misreadf("the key %s holds no form for %s; cuesta deal --add deals one", key, s.ID)
+		}
+		out = append(out, f)
+	}
+	return out, nil
 }
 
 // tellUnprinted names who has signs in the name that the sheets have no letters
@@ -157,6 +214,9 @@ func (p *printer) write(forms []form.Form) error {
 		if err := writeWhole(filepath.Join(p.folder, s.name), p.force, fill); err != nil {
 			return err
 		}
+	}
+	if p.key == "" && p.roster != "" {
+		fmt.Fprintln(p.out, "The questions hang on the whole roster: for part of it, or after a change, print the forms that were dealt with --key.")
 	}
 	_, err := fmt.Fprintf(p.out, "%s in %s; the answer key and a marking sheet in %s, to be kept apart.\n",
 		counted(len(forms), "form"), filepath.Join(p.folder, sheets[0].name), filepath.Join(p.folder, keyFolder))

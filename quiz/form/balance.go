@@ -16,10 +16,7 @@ func (c *class) sum(student int) float64 {
 // far. So no two forms differ by more than two items of one place do.
 func (c *class) share(pools [][]drawn) {
 	sums := make([]float64, len(c.items))
-	order := make([]int, len(c.items))
-	for i := range order {
-		order[i] = i
-	}
+	order := append([]int(nil), c.fresh...)
 	for n, slot := range byRange(pools) {
 		pool := append([]drawn(nil), pools[slot]...)
 		if n > 0 {
@@ -56,7 +53,7 @@ const settleDraws = 60
 // settle draws single items again: those that are near another one of the same
 // form, and those of forms that are too hard or too easy.
 func (c *class) settle() {
-	for student := range c.items {
+	for _, student := range c.fresh {
 		for slot := range c.dealer.slots {
 			if c.twice(student, slot, c.items[student][slot]) {
 				c.redraw(student, slot, func(next drawn) bool { return true })

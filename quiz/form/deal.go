@@ -43,6 +43,7 @@ func (e *RoomError) Unwrap() error { return ErrRoom }
 // Options is how a class is dealt.
 type Options struct {
 	Seed     uint64                // of all that is drawn
+	Kept     []Form                // dealt before from the same blueprint and seed: they stay, and others keep apart from them
 	Progress func(done, total int) // called now and then with the students dealt, or nil
 }
 
@@ -61,8 +62,12 @@ type Shared struct {
 	Students int // that share their answer with another one
 }
 
+// ErrKept says that a form to be kept is not of the blueprint and the seed.
+var ErrKept = errors.New("a form that was dealt before is not of this blueprint and seed")
+
 // Deal deals a form to every student. The same blueprint, roster and seed give
-// the same forms.
+// the same forms. A roster with another student in it gives others; who is to
+// keep the form that was dealt before stands in Options.Kept.
 //
 // Within a class two students never share a plane within the tolerance for the
 // same item (Item.Near); where there are too few planes the error is a
@@ -87,6 +92,9 @@ func Deal(b Blueprint, roster []Student, o Options) (Dealing, error) {
 	}
 	b.Seed = o.Seed
 	d := dealer{blueprint: b, slots: b.Slots(), options: o, students: len(roster)}
+	if err := d.keep(o.Kept); err != nil {
+		return Dealing{}, err
+	}
 	if len(d.slots) == 0 || len(d.slots) > MostItems {
 		return Dealing{}, fmt.Errorf("%w: a form has from 1 to %d items; this one has %d", ErrBlueprint, MostItems, len(d.slots))
 	}
@@ -118,6 +126,7 @@ type dealer struct {
 	blueprint Blueprint
 	slots     []int // the part of each place on the form
 	options   Options
+	kept      map[string]Form // by the id of the student
 	students  int
 	done      int
 	target    float64 // sum of difficulties that the blueprint gives on average
@@ -137,18 +146,47 @@ func (d *dealer) deal(roster []Student) (Dealing, error) {
 	out := Dealing{Forms: make([]Form, len(roster))}
 	least, most := math.Inf(1), math.Inf(-1)
 	for _, group := range classes(roster) {
-		g, err := d.class(group.name, len(group.members))
+		g, err := d.class(group.name, d.keptOf(roster, group))
 		if err != nil {
 			return Dealing{}, err
 		}
 		out.Shared = append(out.Shared, g.shared()...)
 		for i, at := range group.members {
-			out.Forms[at] = d.form(roster[at], g.items[i])
+			if kept, ok := d.kept[roster[at].ID]; ok {
+				out.Forms[at] = kept
+			} else {
+				out.Forms[at] = d.form(roster[at], g.items[i])
+			}
 			least, most = min(least, g.sum(i)), max(most, g.sum(i))
 		}
 	}
 	out.Spread = most - least
 	return out, distinct(out.Forms)
+}
+
+// keep takes in the forms that stay.
+func (d *dealer) keep(forms []Form) error {
+	d.kept = make(map[string]Form, len(forms))
+	for _, f := range forms {
+		same := f
+		same.Blueprint = d.blueprint
+		if f.Code != codeOf(same) {
+			return fmt.Errorf("%w: that of %s", ErrKept, shortened(f.Student.ID))
+		}
+		d.kept[f.Student.ID] = f
+	}
+	return nil
+}
+
+// keptOf are the forms of a group that stay, nil for a student who has none.
+func (d *dealer) keptOf(roster []Student, g group) []*Form {
+	out := make([]*Form, len(g.members))
+	for i, at := range g.members {
+		if f, ok := d.kept[roster[at].ID]; ok {
+			out[i] = &f
+		}
+	}
+	return out
 }
 
 // form is the form of a student.

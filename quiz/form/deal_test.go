@@ -132,3 +132,44 @@ func BenchmarkDeal(b *testing.B) {
 	}
 	b.ReportMetric(float64(b.N*len(students))/b.Elapsed().Seconds(), "forms/s")
 }
+
+// Who comes late is dealt a form apart from those of the others, whose forms
+// stay as they were handed out, wherever in the roster the new name stands.
+func TestFormsStayWhenOthersJoin(t *testing.T) {
+	before := dealt(t, example(t), roster(12), 7)
+	late := append([]Student{{ID: "late", Name: "Mabli Rowan", ExtraTime: 1}}, roster(12)...)
+	after, err := Deal(example(t), late, Options{Seed: 7, Kept: before.Forms})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, f := range before.Forms {
+		if got := after.Forms[i+1]; !reflect.DeepEqual(got, f) {
+			t.Errorf("%s: the form changed from %s to %s", f.Student.ID, f.Code, got.Code)
+		}
+	}
+	items, err := after.Forms[0].All()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for slot, it := range items {
+		for _, f := range before.Forms {
+			other, err := f.Item(slot)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if isPlane(it) && (it.Near(other) || other.Near(it)) {
+				t.Errorf("item %d: the late-comer has %s and %s has %s", slot+1, it.Key(), f.Student.ID, other.Key())
+			}
+		}
+	}
+	if after.Spread > MostSpread {
+		t.Errorf("got a spread of %.3f, want at most %.3f", after.Spread, MostSpread)
+	}
+}
+
+func TestFormsOfAnotherDealAreNotKept(t *testing.T) {
+	before := dealt(t, example(t), roster(2), 7)
+	if _, err := Deal(example(t), roster(3), Options{Seed: 8, Kept: before.Forms}); !errors.Is(err, ErrKept) {
+		t.Errorf("another seed: got %v, want %v", err, ErrKept)
+	}
+}

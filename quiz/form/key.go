@@ -151,6 +151,15 @@ func DecodeKey(from io.Reader) (Key, error) {
 	return k, nil
 }
 
+// Dealt are the forms that the key belongs to.
+func (k Key) Dealt() []Form {
+	out := make([]Form, len(k.Forms))
+	for i, f := range k.Forms {
+		out[i] = k.form(f)
+	}
+	return out
+}
+
 // form is the form that a key belongs to.
 func (k Key) form(f KeyForm) Form {
 	out := Form{Blueprint: k.Blueprint, Student: f.Student, Code: f.Code, Items: make([]Dealt, len(f.Items))}

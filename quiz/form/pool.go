@@ -20,19 +20,22 @@ type class struct {
 	dealer *dealer
 	seeds  []*seeds // of each place
 	items  [][]drawn
-	tight  []bool // of each place: there were fewer answers than students
+	kept   [][]drawn // the items that stay as they were dealt before, of students first to last
+	fresh  []int     // the students who have none yet
+	tight  []bool    // of each place: there were fewer answers than students
 }
 
-// class deals a class of n students.
-func (d *dealer) class(name string, n int) (*class, error) {
+// class deals a class, of which the forms that are not nil stay.
+func (d *dealer) class(name string, stay []*Form) (*class, error) {
+	n := len(stay)
 	c := &class{name: name, dealer: d, items: make([][]drawn, n), tight: make([]bool, len(d.slots))}
-	for i := range c.items {
-		c.items[i] = make([]drawn, len(d.slots))
+	if err := c.seat(stay); err != nil {
+		return nil, err
 	}
 	for slot := range d.slots {
 		c.seeds = append(c.seeds, seedsOf(d.options.Seed, "class "+name, slot))
 	}
-	pools, err := c.pools(n)
+	pools, err := c.pools(len(c.fresh))
 	if err != nil {
 		return nil, err
 	}
@@ -40,6 +43,35 @@ func (d *dealer) class(name string, n int) (*class, error) {
 	c.settle()
 	d.done += n
 	return c, nil
+}
+
+// seat gives those their items who have them already.
+func (c *class) seat(stay []*Form) error {
+	for i, f := range stay {
+		c.items[i] = make([]drawn, len(c.dealer.slots))
+		if f == nil {
+			c.fresh = append(c.fresh, i)
+			continue
+		}
+		all, err := f.All()
+		if err != nil {
+			return err
+		}
+		for slot, it := range all {
+			c.items[i][slot] = drawn{f.Items[slot].Seed, it}
+		}
+		c.kept = append(c.kept, c.items[i])
+	}
+	return nil
+}
+
+// keptAt are the items of a place that stay.
+func (c *class) keptAt(slot int) []drawn {
+	out := make([]drawn, len(c.kept))
+	for i, items := range c.kept {
+		out[i] = items[slot]
+	}
+	return out
 }
 
 // pools draws the items of all places, side by side: every place has seeds of
@@ -85,22 +117,24 @@ func isPlane(it item.Item) bool {
 	return false
 }
 
-// pool draws as many items for a place as there are students.
+// pool draws as many items for a place as there are students without, apart from
+// those that stay.
 func (c *class) pool(slot, n int) ([]drawn, error) {
-	pool := make([]drawn, 0, n)
-	for len(pool) < n {
+	pool := c.keptAt(slot)
+	stay := len(pool)
+	for len(pool) < stay+n {
 		next, shared, err := c.apart(slot, pool)
 		if err != nil {
 			return nil, err
 		}
 		if shared > 0 && isPlane(next.item) {
 			p := c.dealer.blueprint.Parts[c.dealer.slots[slot]]
-			return nil, &RoomError{Item: slot + 1, Kind: p.Kind, Class: c.name, Fit: len(pool), Students: n}
+			return nil, &RoomError{Item: slot + 1, Kind: p.Kind, Class: c.name, Fit: len(pool), Students: stay + n}
 		}
 		c.tight[slot] = c.tight[slot] || shared > 0
 		pool = append(pool, next)
 	}
-	return pool, nil
+	return pool[stay:], nil
 }
 
 // apart draws an item that is near none of the pool, or after many draws the
