@@ -118,7 +118,7 @@ func lineError(e orient.Angle) orient.Angle {
 }
 
 // points gives half the mark for the dip and half for the strike, of which the
-// line and the side are one half each; the side counts only with the line. A
+// side has its share (Tolerance.Side) and the line the rest; the side counts only with the line. A
 // flat bed has the whole mark on the dip. A wrong way up costs a quarter.
 func (c Case) points(v Verdict) float64 {
 	p := c.Tolerance.Partial
@@ -132,10 +132,11 @@ func (c Case) points(v Verdict) float64 {
 		if c.Entry.HasStrike {
 			line = p.marks(v.LineError, c.Tolerance.Strike(c.Truth.Dip), p.Strike)
 		}
+		side := c.Tolerance.side()
+		total = dip/2 + line*(0.5-side)
 		if v.SideRight && v.EndRight {
-			line *= 2
+			total = dip/2 + line/2
 		}
-		total = dip/2 + line/4
 	}
 	if !v.WayUpRight {
 		total = max(0, total-0.25)

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"cuesta/orient"
@@ -301,4 +302,34 @@ func FuzzJudge(f *testing.F) {
 		}
 		mistake.Evidence{Truth: c.Truth, Entry: e}.Apart(mistake.OtherEnd)
 	})
+}
+
+// A course may find the wrong side graver, or less so; line and side together
+// stay the half that the dip leaves.
+func TestTheShareOfTheSideIsTheCourses(t *testing.T) {
+	for _, c := range []struct {
+		side         float64
+		end, outside float64 // written from the other end; that and the line outside the tolerance
+		words        string
+	}{
+		{0, 0.75, 0.5, "50 % are for the dip, 25 % for the strike line and 25 % for the side"},
+		{0.5, 0.5, 0.5, "50 % are for the dip, 0 % for the strike line and 50 % for the side"},
+		{0.4, 0.6, 0.5, "10 % for the strike line and 40 % for the side"},
+		{0.1, 0.9, 0.5, "40 % for the strike line and 10 % for the side"},
+	} {
+		tol := quiz.DefaultTolerance
+		tol.Side = c.side
+		for text, want := range map[string]float64{"035/30": 1, "215/30": c.end, "225/30": c.outside, "045/30": 0.5} {
+			e, err := orient.Parse(text, orient.AzimuthDip)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got := quiz.Judge(quiz.Case{Entry: e, Truth: plane(35, 30), Tolerance: tol}).Points; math.Abs(got-want) > 1e-9 {
+				t.Errorf("side %g, %s: got %g, want %g", c.side, text, got, want)
+			}
+		}
+		if got := tol.Shares(); !strings.Contains(got, c.words) {
+			t.Errorf("side %g: got %q, want %q in it", c.side, got, c.words)
+		}
+	}
 }

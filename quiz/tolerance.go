@@ -1,6 +1,7 @@
 package quiz
 
 import (
+	"fmt"
 	"math"
 
 	"cuesta/orient"
@@ -14,6 +15,29 @@ type Tolerance struct {
 	Levelling orient.Angle // τ, tilt left along the edge by a careful student, ≥ 0
 	Dip       orient.Angle // of the dip, ≥ 0
 	Partial   Partial      // marks for answers that are near; the zero value gives none
+	Side      float64      // share of the mark for the side, in (0, MostSide]; 0 stands for DefaultSide
+}
+
+// The share of the mark for the side a bed dips to: the dip has half of the mark,
+// and the strike line what the side leaves of the other half.
+const (
+	DefaultSide = 0.25
+	LeastSide   = 0.05
+	MostSide    = 0.5
+)
+
+// side is the share of the mark for the side.
+func (t Tolerance) side() float64 {
+	if t.Side == 0 {
+		return DefaultSide
+	}
+	return t.Side
+}
+
+// Shares says in words what the mark of a plane is made of.
+func (t Tolerance) Shares() string {
+	return fmt.Sprintf("Of the points of a plane 50 %% are for the dip, %.0f %% for the strike line and %.0f %% for the side it dips to, which counts only where the line does.",
+		100*(0.5-t.side()), 100*t.side())
 }
 
 // Partial gives a share of the marks to an answer outside the tolerance but
@@ -84,14 +108,14 @@ func (t Tolerance) Widened(d, strike, dip orient.Angle) Tolerance {
 	return t
 }
 
-// IsValid says whether every angle is in [0, π/2] and the share in [0, 1].
+// IsValid says whether every angle is in [0, π/2] and the shares in their ranges.
 func (t Tolerance) IsValid() bool {
 	for _, a := range []orient.Angle{t.Reading, t.Levelling, t.Dip, t.Partial.Strike, t.Partial.Dip} {
 		if !(a >= 0 && a <= orient.Right) {
 			return false
 		}
 	}
-	return t.Partial.Share >= 0 && t.Partial.Share <= 1
+	return t.Partial.Share >= 0 && t.Partial.Share <= 1 && t.Side >= 0 && t.Side <= MostSide
 }
 
 // marks returns the share of the marks for an error e: 1 within full, the

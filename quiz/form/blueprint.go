@@ -38,6 +38,7 @@ type toleranceTOML struct {
 	StepStrike any `toml:"step_strike"`
 	StepDip    any `toml:"step_dip"`
 	StepShare  any `toml:"step_share"`
+	Side       any `toml:"side"`
 }
 
 type itemTOML struct {

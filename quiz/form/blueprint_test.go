@@ -1,6 +1,7 @@
 package form
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"reflect"
@@ -202,4 +203,39 @@ point = 2
 	// Output:
 	// line 3, column 1: kind: read "read-dail"; perhaps "read-dial" was meant
 	// line 4, column 1: read the key "point", which is not known here; perhaps points was meant
+}
+
+func TestTheShareOfTheSideIsReadStrictly(t *testing.T) {
+	for text, want := range map[string]float64{"": 0, "side = 0.25": 0, "side = 0.4": 0.4, "side = 0.5": 0.5} {
+		b, err := ReadBlueprint(strings.NewReader("title = \"Side\"\n[tolerance]\n" + text + oneItem))
+		if err != nil || b.Tolerance.Side != want {
+			t.Errorf("%q: got %g, %v, want %g", text, b.Tolerance.Side, err, want)
+		}
+	}
+	for _, text := range []string{"side = 0", "side = 0.6", "side = -1", `side = "half"`} {
+		_, err := ReadBlueprint(strings.NewReader("title = \"Side\"\n[tolerance]\n" + text + oneItem))
+		if got := said(t, err); len(got) != 1 || !strings.HasPrefix(got[0], "line 3, column 1: side: read") {
+			t.Errorf("%q: got %q, want one problem with the side", text, got)
+		}
+	}
+}
+
+// An item may hold another share than the quiz, and both come back from a file.
+func TestTheShareOfTheSideComesBack(t *testing.T) {
+	b, err := ReadBlueprint(strings.NewReader("title = \"Side\"\n[tolerance]\nside = 0.4" + oneItem + "[item.tolerance]\nside = 0.25\n"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := b.Parts[0].Spec.Tolerance.Side; got != 0 {
+		t.Errorf("got %g for the item, want the usual share, 0", got)
+	}
+	d := dealt(t, b, roster(1), 1)
+	var text bytes.Buffer
+	if err := d.Forms[0].Encode(&text); err != nil {
+		t.Fatal(err)
+	}
+	back, err := DecodeForm(&text)
+	if err != nil || back.Blueprint.Tolerance.Side != 0.4 || back.Part(0).Spec.Tolerance.Side != 0 {
+		t.Errorf("got %g and %g, %v, want 0.4 and 0", back.Blueprint.Tolerance.Side, back.Part(0).Spec.Tolerance.Side, err)
+	}
 }

@@ -73,7 +73,21 @@ func (c checker) tolerance(path string, in toleranceTOML, def quiz.Tolerance) qu
 			Dip:    c.angle(path+".step_dip", in.StepDip, def.Partial.Dip, 90),
 			Share:  c.Number(path+".step_share", in.StepShare, def.Partial.Share, 0, 1),
 		},
+		Side: c.side(path+".side", in.Side, def.Side),
 	}
+}
+
+// side reads the share of the side; the usual one is 0, as in a tolerance that
+// says nothing of it.
+func (c checker) side(path string, v any, def float64) float64 {
+	if v == nil {
+		return def
+	}
+	s := c.Number(path, v, quiz.DefaultSide, quiz.LeastSide, quiz.MostSide)
+	if s == quiz.DefaultSide {
+		return 0
+	}
+	return s
 }
 
 // place reads where and when, and from it the field of the Earth.

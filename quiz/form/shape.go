@@ -61,6 +61,7 @@ type toleranceJSON struct {
 	StepStrike float64 `json:"step_strike"`
 	StepDip    float64 `json:"step_dip"`
 	StepShare  float64 `json:"step_share"`
+	Side       float64 `json:"side,omitempty"` // 0: the usual one
 }
 
 type partJSON struct {
@@ -127,7 +128,7 @@ func blueprintJSONOf(b Blueprint) blueprintJSON {
 func toleranceJSONOf(t quiz.Tolerance) toleranceJSON {
 	return toleranceJSON{
 		inDegrees(t.Reading), inDegrees(t.Levelling), inDegrees(t.Dip),
-		inDegrees(t.Partial.Strike), inDegrees(t.Partial.Dip), t.Partial.Share,
+		inDegrees(t.Partial.Strike), inDegrees(t.Partial.Dip), t.Partial.Share, t.Side,
 	}
 }
 
@@ -135,6 +136,7 @@ func (j toleranceJSON) tolerance() quiz.Tolerance {
 	return quiz.Tolerance{
 		Reading: degrees(j.Reading), Levelling: degrees(j.Levelling), Dip: degrees(j.Dip),
 		Partial: quiz.Partial{Strike: degrees(j.StepStrike), Dip: degrees(j.StepDip), Share: j.StepShare},
+		Side:    j.Side,
 	}
 }
 

@@ -57,6 +57,11 @@ func (w *tomlWriter) tolerance(t, from quiz.Tolerance) {
 	w.lineUnless(p.Strike == q.Strike, "step_strike", plain(inDegrees(p.Strike)))
 	w.lineUnless(p.Dip == q.Dip, "step_dip", plain(inDegrees(p.Dip)))
 	w.lineUnless(p.Share == q.Share, "step_share", plain(p.Share))
+	side := t.Side
+	if side == 0 {
+		side = quiz.DefaultSide
+	}
+	w.lineUnless(t.Side == from.Side, "side", plain(side))
 }
 
 func (w *tomlWriter) part(p Part, b Blueprint) {

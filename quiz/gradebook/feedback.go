@@ -42,7 +42,8 @@ type itemFeedback struct {
 	Picture            template.HTML
 	Answered           bool
 	Answer, Understood string
-	Key                string
+	Key, Within        string
+	Working            string // where the answer is not right
 	Said               []string
 	Hints              string
 }
@@ -113,8 +114,8 @@ func passWords(g grade.Graded) string {
 
 func toleranceWords(b form.Blueprint) string {
 	t := b.Tolerance
-	return fmt.Sprintf("A strike may be off by %s° of reading and by what %s° of levelling turns it, asin(tan\u00A0%[2]s°\u00A0/\u00A0tan\u00A0dip); a dip by %s°. %s",
-		decimal(t.Reading.Degrees()), decimal(t.Levelling.Degrees()), decimal(t.Dip.Degrees()), wordsFor(b).tolerance)
+	return fmt.Sprintf("A strike may be off by %s° of reading and by what %s° of levelling turns it, asin(tan\u00A0%[2]s°\u00A0/\u00A0tan\u00A0dip); a dip by %s°. %s %s",
+		decimal(t.Reading.Degrees()), decimal(t.Levelling.Degrees()), decimal(t.Dip.Degrees()), wordsFor(b).tolerance, t.Shares())
 }
 
 func itemOf(i int, m grade.Marked) itemFeedback {
@@ -125,12 +126,19 @@ func itemOf(i int, m grade.Marked) itemFeedback {
 	if !m.Mark.Refused && strings.TrimRight(m.Mark.Understood, "°%") != strings.TrimSpace(m.Answer) {
 		f.Understood = m.Mark.Understood
 	}
+	f.Within = item.Within(m.Item)
+	if w, ok := m.Item.(item.Worked); ok && !m.Mark.Right {
+		f.Working = w.Working()
+	}
 	f.State, f.Class = state(m)
 	if st, ok := m.Item.(item.AtStation); ok && st.Station().Mean && m.Given > 1 {
 		f.Said = []string{fmt.Sprintf("This is the mean of your %d readings.", m.Given)}
 	}
 	if m.Mark.Said != f.State+"." && m.Mark.Said != "" {
 		f.Said = append(f.Said, strings.Split(m.Mark.Said, "\n")...)
+	}
+	if v := m.Mark.Verdict; v != nil && m.Plane != nil && v.OtherSide() {
+		f.Said = append(f.Said, fmt.Sprintf("The answer dips to the %s, the bed to the %s.", m.Plane.Answer.DipDirection().Letters(), m.Plane.Truth.DipDirection().Letters()))
 	}
 	return f
 }
@@ -151,11 +159,31 @@ func state(m grade.Marked) (said, class string) {
 }
 
 func hintWords(m grade.Marked) string {
+	took := "took nothing off"
+	if m.Cost > 0 {
+		took = "took off " + points(m.Cost)
+	}
 	switch {
 	case m.Hints == 0:
 		return ""
 	case m.Hints == 1:
-		return fmt.Sprintf("One hint took off %s points.", decimal(m.Cost))
+		return "One hint " + took + "."
 	}
-	return fmt.Sprintf("%d hints took off %s points.", m.Hints, decimal(m.Cost))
+	return fmt.Sprintf("%d hints %s.", m.Hints, took)
 }
+
+// points are so many points: 1 point, 0.5 points.
+func points(x float64) string { return decimal(x) + " " + noun(decimal(x)) }
+
+func noun(n string) string {
+	if n == "1" {
+		return "point"
+	}
+	return "points"
+}
+
+// Noun is what the points to be had are called: point, points.
+func (f itemFeedback) Noun() string { return noun(f.Of) }
+
+// Noun is likewise of the whole.
+func (f feedback) Noun() string { return noun(f.Of) }

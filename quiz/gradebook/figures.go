@@ -40,7 +40,7 @@ const figureWidth = 840
 
 // scoresFigure is the histogram of the shares.
 func scoresFigure(r grade.Report) Figure {
-	const bins, left, right, top, height = 10, 56, 16, 24, 180
+	const bins, left, right, top, height = 10, 56, 16, 44, 180
 	counts := scoreBins(r.Analysis.Shares, bins)
 	most := 1
 	for _, n := range counts {
@@ -54,8 +54,8 @@ func scoresFigure(r grade.Report) Figure {
 		s.box(left+float64(i)*w+3, top+height-bar(n), w-6, bar(n), s.t.Water)
 	}
 	if pass := r.Blueprint.PassShare; pass > 0 && pass < 1 {
-		s.line(at(pass), top-14, at(pass), top+height, 2, s.t.Ink, 6, 4)
-		s.head(at(pass)-8, top-12, "pass mark", draw.AlignRight)
+		s.line(at(pass), top-40, at(pass), top+height, 2, s.t.Ink, 6, 4)
+		s.head(at(pass)-8, top-34, "pass mark", draw.AlignRight) // above the figures of the bars
 	}
 	for i, n := range counts {
 		if n > 0 {
@@ -164,9 +164,12 @@ func itemsAlt(a grade.Analysis) string {
 	return "Two columns of bars, one row an item. " + strings.Join(parts, "; ") + "."
 }
 
+// mistakeLabels is the room of the names, the longest of which fits.
+const mistakeLabels = 350
+
 // mistakesFigure counts the mistakes by kind.
 func mistakesFigure(a grade.Analysis) Figure {
-	const row, top, labels, right = 30, 40, 290, 70
+	const row, top, labels, right = 30, 40, mistakeLabels, 70
 	s := newSheet(figureWidth, top+float64(len(a.Mistakes))*row+8)
 	most := 1
 	for _, m := range a.Mistakes {

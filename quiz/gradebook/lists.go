@@ -3,6 +3,7 @@ package gradebook
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"cuesta/quiz/grade"
 )
@@ -13,6 +14,7 @@ type list struct {
 	Head        []string
 	Rows        [][]string
 	More        string
+	Names       string // in place of rows
 }
 
 // longestList is how many rows a list of the report has.
@@ -21,11 +23,11 @@ const longestList = 60
 // lists are those that have rows.
 func lists(r grade.Report) []list {
 	var out []list
-	for _, l := range []list{refusedList(r), missingList(r), openList(r), doubleList(r), lateList(r), rosterList(r), recordingList(r)} {
+	for _, l := range []list{refusedList(r), openList(r), doubleList(r), lateList(r), rosterList(r), recordingList(r), missingList(r)} {
 		if n := len(l.Rows); n > longestList {
 			l.Rows, l.More = l.Rows[:longestList], fmt.Sprintf("And %d more; the table of grades has them all.", n-longestList)
 		}
-		if len(l.Rows) > 0 {
+		if len(l.Rows) > 0 || l.Names != "" {
 			out = append(out, l)
 		}
 	}
@@ -44,9 +46,14 @@ func refusedList(r grade.Report) list {
 }
 
 func missingList(r grade.Report) list {
-	l := list{Title: "Missing", Head: []string{"Id", "Name"}, Note: "On the roster, but without a submission that could be read."}
-	for _, s := range r.Missing {
-		l.Rows = append(l.Rows, []string{s.ID, s.Name})
+	l := list{Title: "Missing", Note: "On the roster, but without a submission that could be read."}
+	var names []string
+	for _, s := range r.Missing[:min(longestList, len(r.Missing))] {
+		names = append(names, strings.TrimSpace(s.Name+" ("+s.ID+")"))
+	}
+	l.Names = strings.Join(names, ", ")
+	if more := len(r.Missing) - len(names); more > 0 {
+		l.Names += fmt.Sprintf(", and %d more; the table of grades has them all", more)
 	}
 	return l
 }

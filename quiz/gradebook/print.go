@@ -136,6 +136,10 @@ func (p *press) lists(ls []list, nothing string) {
 	for _, l := range ls {
 		p.heading(pdf.Heading3, l.Title, 11, 60)
 		p.say(pdf.Paragraph, l.Note, smallSize, draw.Regular, p.t.Ink2)
+		if l.Names != "" {
+			p.say(pdf.Paragraph, l.Names+".", bodySize, draw.Regular, p.t.Ink)
+			continue
+		}
 		p.table(texts(l.Head), rowsOf(l.Rows))
 		p.say(pdf.Paragraph, l.More, bodySize, draw.Regular, p.t.Ink)
 	}

@@ -28,8 +28,8 @@ func (convertNotation) OnPaper() bool { return true }
 const exact = 0.5 * orient.Degree
 
 // exactly tolerates no reading error; a part of the points is given as asked.
-func exactly(p quiz.Partial) quiz.Tolerance {
-	return quiz.Tolerance{Reading: exact, Dip: exact, Partial: p}
+func exactly(t quiz.Tolerance) quiz.Tolerance {
+	return quiz.Tolerance{Reading: exact, Dip: exact, Partial: t.Partial, Side: t.Side}
 }
 
 // Deal draws a plane and a pair of notations, all pairs alike.
@@ -47,7 +47,7 @@ func (convertNotation) Deal(s Spec, r *rand.Rand) (Item, error) {
 }
 
 func newConvert(p orient.Plane, from, to orient.Notation, s Spec) convertItem {
-	it := convertItem{planar: planar{truth: p, notation: to, tolerance: exactly(s.tolerance().Partial)}, from: from}
+	it := convertItem{planar: planar{truth: p, notation: to, tolerance: exactly(s.tolerance())}, from: from}
 	for _, e := range exchanges(p, to) {
 		it.slip(e.plane, e.reason)
 	}

@@ -28,7 +28,7 @@ const byEye = 5 * orient.Degree
 // drawn is the tolerance for a symbol: its direction is drawn, its dip
 // written.
 func drawn(t quiz.Tolerance) quiz.Tolerance {
-	return quiz.Tolerance{Reading: max(t.Reading, byEye), Dip: exact, Partial: t.Partial}
+	return quiz.Tolerance{Reading: max(t.Reading, byEye), Dip: exact, Partial: t.Partial, Side: t.Side}
 }
 
 // Deal draws a plane. Where no dips are asked for one symbol in ten is of a

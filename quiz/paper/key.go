@@ -3,7 +3,6 @@ package paper
 import (
 	"fmt"
 
-	"cuesta/orient"
 	"cuesta/quiz/form"
 	"cuesta/quiz/item"
 	"cuesta/scenes/draw"
@@ -16,7 +15,7 @@ func Key(forms []form.Form, s Sheet) ([]byte, error) {
 	d := pdf.New(size.options(forms, "Answer key"))
 	out := section{left: "Answer key", middle: "Keep apart from the forms"}
 	out.blocks = append(out.blocks, size.title(forms, "Answer key",
-		"The questions are numbered as on the sheets. An answer within its tolerance earns full points, in whatever notation it is written. "+
+		"The questions are numbered as on the sheets. "+sharesOf(forms)+"An answer within its tolerance earns full points, in whatever notation it is written. "+
 			"The plane of a real slab is not known here: measure each station before the class and write it down."))
 	for _, f := range forms {
 		q, err := sheetFormOf(f)
@@ -79,55 +78,19 @@ func (q question) right() string {
 
 // within is how far an answer may be off for full points.
 func (q question) within() string {
-	ask := q.item.Ask()
-	switch {
-	case q.atBench():
+	if q.atBench() {
 		return "by the dip measured"
-	case ask.Kind == item.AskChoice:
-		return "—"
-	case ask.Kind == item.AskNumber && ask.Tolerance == 0:
-		return "exact"
-	case ask.Kind == item.AskNumber:
-		return "± " + number(ask.Tolerance) + ask.Unit
 	}
-	return q.planeTolerance()
+	if w := item.Within(q.item); w != "" {
+		return w
+	}
+	return "—"
 }
 
-// planeTolerance finds by trial how many degrees a plane may be off and still
-// earns full points: that is what the marking does, whatever it depends on.
-func (q question) planeTolerance() string {
-	e, err := orient.Parse(q.item.Key(), q.notation)
-	if err != nil {
-		return "—"
+// sharesOf says what the mark of a plane is made of.
+func sharesOf(forms []form.Form) string {
+	if len(forms) == 0 {
+		return ""
 	}
-	p := e.Plane
-	right := func(p orient.Plane) bool {
-		return q.item.Mark(orient.Format(p, q.notation), item.Evidence{}).Right
-	}
-	dip := most(func(n int) bool {
-		d := p.Dip + orient.Angle(n)*orient.Degree
-		if d > orient.Right {
-			d = p.Dip - orient.Angle(n)*orient.Degree
-		}
-		return right(orient.Plane{Strike: p.Strike, Dip: d, Overturned: p.Overturned})
-	})
-	if !e.HasStrike {
-		return fmt.Sprintf("dip ± %d°", dip)
-	}
-	strike := most(func(n int) bool {
-		return right(orient.Plane{Strike: p.Strike.Add(orient.Angle(n) * orient.Degree), Dip: p.Dip, Overturned: p.Overturned})
-	})
-	if strike == 0 && dip == 0 {
-		return "exact"
-	}
-	return fmt.Sprintf("strike ± %d°, dip ± %d°", strike, dip)
-}
-
-// most is the greatest whole number of degrees that is still right.
-func most(right func(int) bool) int {
-	n := 0
-	for n < 90 && right(n+1) {
-		n++
-	}
-	return n
+	return forms[0].Blueprint.Tolerance.Shares() + " "
 }

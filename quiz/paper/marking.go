@@ -18,7 +18,7 @@ func Marking(forms []form.Form, s Sheet) ([]byte, error) {
 	size := settingOf(s)
 	d := pdf.New(size.options(forms, "Marking sheet"))
 	out := section{left: "Marking sheet", middle: "Keep apart from the forms"}
-	out.blocks = append(out.blocks, size.title(forms, "Marking sheet", "Write the points of each question into its column. The number in brackets is the most there is."))
+	out.blocks = append(out.blocks, size.title(forms, "Marking sheet", "Write the points of each question into its column. The number in brackets is the most there is. "+sharesOf(forms)))
 	var sheets []sheetForm
 	for _, f := range forms {
 		q, err := sheetFormOf(f)
@@ -58,7 +58,7 @@ func (s setting) markingTables(sheets []sheetForm, questions []question, last bo
 		row[0], row[1] = Owner(q.form.Student), q.form.Code
 		rows = append(rows, row)
 	}
-	const heading = 70 // of the sheet, above the first table
+	const heading = 96 // of the sheet, above the first table
 	var out []block
 	for _, t := range gridTables(cols, rows, s.column(), 22, s.room()-heading) {
 		out = append(out, block{height: t.height, nodes: t.nodes})
