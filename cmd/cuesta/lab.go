@@ -90,12 +90,21 @@ func (l *laboratory) run(files []string) error {
 		return err
 	}
 	if l.cards != "" || l.key != "" || l.blank != "" {
+		l.doubt(b)
 		return l.write(b)
 	}
+	l.doubt(b)
+	return l.take(b)
+}
+
+// doubt says what the file can hardly mean.
+func (l *laboratory) doubt(b form.Blueprint) {
 	for _, doubt := range doubts(b, time.Now()) {
 		fmt.Fprintln(l.err, doubt)
 	}
-	return l.take(b)
+	if b.Site == "" {
+		fmt.Fprintln(l.err, "the file names no site under [place]: the declination counts as 0°, and cards and questions say so")
+	}
 }
 
 // take takes readings until quit or the end of the input.

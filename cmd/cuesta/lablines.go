@@ -373,7 +373,10 @@ func (p *labTaking) kept(r lab.Reading) labLine {
 		Away: rounded(r.Away.Degrees(), 3)}
 	if rep := r.Repeats; rep != nil {
 		off := rounded(rep.Off.Degrees(), 3)
-		l.Mean, l.Scatter = orient.Format(rep.Mean.Rounded(orient.Degree/10), p.room.Lab().Notation), &off
+		l.Scatter = &off
+		if rep.Agree() {
+			l.Mean = orient.Format(rep.Mean.Rounded(orient.Degree/10), p.room.Lab().Notation)
+		}
 	}
 	if r.Mark != nil {
 		l.Verdict = r.Mark.Verdict

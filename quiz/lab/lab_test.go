@@ -463,3 +463,17 @@ func TestExample(t *testing.T) {
 		t.Errorf("got %+v", b)
 	}
 }
+
+// Readings from the two ends of one line contradict each other: their mean, a
+// level bed, is of no use to anyone.
+func TestReadingsThatDoNotAgreeHaveNoMean(t *testing.T) {
+	planes := []orient.Plane{orient.PlaneOf(140*orient.Degree, 14*orient.Degree), orient.PlaneOf(320*orient.Degree, 14*orient.Degree)}
+	r, ok := lab.RepeatsOf(planes)
+	if !ok || r.Agree() {
+		t.Fatalf("got %+v, %v, want readings that do not agree", r, ok)
+	}
+	got := r.Words(orient.AzimuthDip)
+	if !strings.Contains(got, "they do not agree") || strings.Contains(got, "horizontal") {
+		t.Errorf("got %q, want no mean", got)
+	}
+}

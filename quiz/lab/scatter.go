@@ -49,12 +49,16 @@ func away(planes []orient.Plane) orient.Angle {
 	return nearest
 }
 
-// Words says what they come to, in the notation of the course.
+// Agree says whether their mean stands for them.
+func (r Repeats) Agree() bool { return r.Most <= item.Apart }
+
+// Words says what they come to, in the notation of the course. Readings that do
+// not agree have no mean worth telling: that of 140/14 and 320/14 is level.
 func (r Repeats) Words(n orient.Notation) string {
-	s := fmt.Sprintf("%d readings: mean %s, scatter %.1f°, the farthest %.1f° from the mean.",
-		r.Count, orient.Format(r.Mean.Rounded(orient.Degree), n), r.Off.Degrees(), r.Most.Degrees())
-	if r.Most > item.Apart {
-		s += " They do not agree: one may be written from the other end, or of another face."
+	if !r.Agree() {
+		return fmt.Sprintf("%d readings: they do not agree (scatter %.1f°), so no mean is given. One may be written from the other end, or of another face.",
+			r.Count, r.Off.Degrees())
 	}
-	return s
+	return fmt.Sprintf("%d readings: mean %s, scatter %.1f°, the farthest %.1f° from the mean.",
+		r.Count, orient.Format(r.Mean.Rounded(orient.Degree), n), r.Off.Degrees(), r.Most.Degrees())
 }

@@ -43,8 +43,11 @@ func (r *Room) Told(d Reading) []string {
 	}
 	if d.Repeats != nil {
 		counts := " The last reading counts."
-		if r.lab.Parts[d.Station].Spec.Station.Mean {
+		switch mean := r.lab.Parts[d.Station].Spec.Station.Mean; {
+		case mean && d.Repeats.Agree():
 			counts = " The mean counts, " + d.Counts + "."
+		case mean:
+			counts = " The mean counts all the same: take a reading back with undo, or take more."
 		}
 		out = append(out, d.Repeats.Words(r.lab.Notation)+counts)
 	}
