@@ -48,11 +48,12 @@ func (d *desk) bothReadings(h *hands) {
 
 // Measure takes both readings at a bench as it stands, with the mistake of the
 // learner, notes them down there in the notation and returns what was noted. The
-// same bench and seed give the same commands. It is for someone to watch: the
+// same bench and seed give the same commands. It is for someone to watch: what is
+// read is what the instrument shows, to the degree, and the
 // lie of the rock is taken in by eye, without a turn of the instrument. The
 // error is that of a bench that refuses a command.
 func (l Learner) Measure(rec *record.Recorder, n orient.Notation, seed uint64) (string, error) {
-	d := desk{Learner: l, r: rand.New(rand.NewPCG(seed, stream))}
+	d := desk{Learner: l, r: rand.New(rand.NewPCG(seed, stream)), watched: true}
 	d.part.Spec.Notation = n
 	h := &hands{rec: rec, r: d.r}
 	h.face(rec.World().Setup().Plane.Normal())
@@ -176,6 +177,15 @@ func armLevel(f sim.Frame) orient.Angle {
 
 // read is a reading to the degree, with its scatter.
 func (d *desk) read(a orient.Angle) orient.Angle {
-	scatter := d.r.NormFloat64() * d.scatter().Degrees()
-	return orient.Angle(math.Round(a.Degrees()+scatter)) * orient.Degree
+	return orient.Angle(math.Round(a.Degrees()+d.off())) * orient.Degree
+}
+
+// off is what a reading is off by, in degrees; nothing where someone watches, who
+// sees the scale too.
+func (d *desk) off() float64 {
+	off := d.r.NormFloat64() * d.scatter().Degrees()
+	if d.watched {
+		return 0
+	}
+	return off
 }

@@ -55,6 +55,7 @@ type desk struct {
 	text, recording string
 	made            []mistake.Kind
 	evidence        item.Evidence
+	watched         bool // by someone who sees the scales too
 }
 
 func (d *desk) work() error {

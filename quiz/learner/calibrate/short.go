@@ -14,7 +14,7 @@ type Conclusion struct {
 	Kinds []mistake.Kind
 }
 
-// Short is what follows from the table: which mistakes the quiz tells, which do
+// Short is what follows from the table: what the pass mark lets through, which mistakes the quiz tells, which do
 // no harm in it, and which cannot be told apart, with the readings and on paper.
 // It is empty where nobody made a mistake.
 func (t Table) Short() []Conclusion {
@@ -34,12 +34,35 @@ func (t Table) Short() []Conclusion {
 		}
 	}
 	all := []Conclusion{
+		{Said: t.passing()},
 		{Said: fmt.Sprintf("Of %d mistakes %d can be told in most of the answers that they make wrong", len(t.Named), told)},
 		rarely, harmless,
 	}
 	all = append(all, t.couples(false, "with the readings of the bench")...)
 	all = append(all, t.couples(true, "on paper, where the answer alone speaks")...)
-	return slices.DeleteFunc(all, func(c Conclusion) bool { return len(c.Kinds) == 0 && c.Said != all[0].Said })
+	return slices.DeleteFunc(all, func(c Conclusion) bool { return len(c.Kinds) == 0 && c.Said != all[0].Said && c.Said != all[1].Said })
+}
+
+// passing says which kinds of mistake the pass mark lets through: those whose
+// students pass more often than not.
+func (t Table) passing() string {
+	made, through := 0, 0
+	for _, s := range t.Scores {
+		if _, mistaken := mistake.KindOf(s.Learner); mistaken {
+			made++
+			if s.Pass > 0.5 {
+				through++
+			}
+		}
+	}
+	at := fmt.Sprintf("At the pass mark of %s ", percent(t.PassShare))
+	switch {
+	case through == 0:
+		return at + "no kind of mistake passes more often than not"
+	case through == made:
+		return at + "every kind of mistake passes"
+	}
+	return at + fmt.Sprintf("%d of %d kinds of mistake pass", through, made)
 }
 
 // couples are the mistakes that cannot be told from one another in most of the

@@ -12,6 +12,8 @@ import (
 // A table made by hand, and what a teacher may conclude from it.
 func TestShort(t *testing.T) {
 	table := Table{
+		PassShare: 0.6,
+		Scores:    []Score{{Learner: "careful", Pass: 1}, {Learner: "other-end", Pass: 0.8}, {Learner: "south-end", Pass: 0.3}},
 		Named: []Naming{
 			{Kind: mistake.OtherEnd, Made: 10, Apart: 9, Alike: 1},
 			{Kind: mistake.SouthEnd, Made: 10, Apart: 5, Alike: 5},
@@ -26,6 +28,7 @@ func TestShort(t *testing.T) {
 		},
 	}
 	want := []Conclusion{
+		{Said: "At the pass mark of 60 % 1 of 2 kinds of mistake pass"},
 		{Said: "Of 4 mistakes 2 can be told in most of the answers that they make wrong"},
 		{"Seldom told", []mistake.Kind{mistake.LevelNotCentred}},
 		{"Nothing comes out wrong of this", []mistake.Kind{mistake.NeedleSticking}},
@@ -62,12 +65,37 @@ func TestTheTableExplainsItsNames(t *testing.T) {
 		}
 	}
 	_, short, ok := strings.Cut(text.String(), "\nIn short\n")
+	short, _, _ = strings.Cut(short, "\n\n") // the tables follow
 	if !ok || !strings.Contains(short, "Of 22 mistakes ") {
 		t.Errorf("the table draws no conclusion:\n%s", short)
 	}
 	for _, line := range strings.Split(short, "\n") {
 		if n := len([]rune(line)); n > 90 {
 			t.Errorf("a line of %d characters: %q", n, line)
+		}
+	}
+}
+
+// The conclusions stand first, and the pass mark is the first of them.
+func TestThePassMarkIsNamedFirst(t *testing.T) {
+	for _, c := range []struct {
+		a, b float64
+		want string
+	}{
+		{0.9, 1, "At the pass mark of 50 % every kind of mistake passes."},
+		{0.1, 0, "At the pass mark of 50 % no kind of mistake passes more often than not."},
+	} {
+		table := Table{
+			Title: "Quiz", PassShare: 0.5, Named: []Naming{{Kind: mistake.OtherEnd}},
+			Scores: []Score{{Learner: "other-end", Pass: c.a}, {Learner: "south-end", Pass: c.b}},
+		}
+		var text bytes.Buffer
+		if err := table.Write(&text); err != nil {
+			t.Fatal(err)
+		}
+		short, scores := strings.Index(text.String(), "In short\n  "+c.want), strings.Index(text.String(), "What each would score")
+		if short < 0 || short > scores {
+			t.Errorf("got %q, want %q first", text.String(), c.want)
 		}
 	}
 }

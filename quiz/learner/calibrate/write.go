@@ -12,12 +12,12 @@ import (
 func (t Table) Write(to io.Writer) error {
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "%s\n%d simulated students of each kind; %s of the points pass\n", t.Title, t.Students, percent(t.PassShare))
+	t.writeShort(&b)
 	t.writeScores(&b)
 	t.writeWords(&b)
 	t.writeNamed(&b)
 	t.writeAlike(&b)
 	t.writeAccused(&b)
-	t.writeShort(&b)
 	_, err := to.Write(b.Bytes())
 	return err
 }
