@@ -84,9 +84,18 @@ func symbolPlane(p orient.Plane, s Spec) planar {
 // Kind is the kind.
 func (symbolItem) Kind() Kind { return readSymbol{} }
 
-// Prompt is the question.
+// Prompt is the question; what it asks for is the same at every symbol, so that
+// it does not tell which one is meant.
 func (it symbolItem) Prompt() string {
-	return "Which plane does the symbol on the map stand for? Write it as " + notationNames[it.notation] + ", and write overturned behind it where the bed is. North is up; a direction within 5° will do."
+	return it.asked(", and write overturned behind it where the bed is")
+}
+
+// InBoxes is the question where strike and dip have a box each, in which no word
+// can be written.
+func (it symbolItem) InBoxes() string { return it.asked("") }
+
+func (it symbolItem) asked(more string) string {
+	return "Which plane does the symbol on the map stand for? Write it as " + notationNames[it.notation] + more + ". North is up; a direction within 5° will do."
 }
 
 // Figure is the map with the symbol.

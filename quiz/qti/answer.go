@@ -81,18 +81,28 @@ func planeParts(it item.Item, n orient.Notation) []part {
 		return []part{{ID: "RESPONSE", Label: "Strike and dip as a quadrant bearing", Base: "string", Right: it.Key(), Texts: bearings(it, e), Share: 1}}
 	case orient.DirectionDip:
 		return []part{
-			number("DIRECTION", "Dip direction", "°", e.Plane.DipDirection().Degrees(), az, true, .5),
+			direction("DIRECTION", "Dip direction", e.Plane.DipDirection(), az, e.Plane.Dip),
 			number("DIP", "Dip", "°", e.Plane.Dip.Degrees(), dip, false, .5)}
 	case orient.PoleNotation:
 		p := e.Plane.Pole()
 		return []part{
-			number("TREND", "Trend of the pole", "°", p.Trend.Degrees(), az, true, .5),
+			direction("TREND", "Trend of the pole", p.Trend, az, e.Plane.Dip),
 			number("PLUNGE", "Plunge of the pole", "°", p.Plunge.Degrees(), dip, false, .5)}
 	case orient.AzimuthDip:
 	}
 	return []part{
-		number("STRIKE", "Right-hand strike", "°", e.Plane.Strike.Degrees(), az, true, .5),
+		direction("STRIKE", "Right-hand strike", e.Plane.Strike, az, e.Plane.Dip),
 		number("DIP", "Dip", "°", e.Plane.Dip.Degrees(), dip, false, .5)}
+}
+
+// direction is a box for the direction of a plane. A vertical one has no side:
+// half a turn away is right too.
+func direction(id, label string, z orient.Azimuth, off float64, dip orient.Angle) part {
+	p := number(id, label, "°", z.Degrees(), off, true, .5)
+	if dip == orient.Right {
+		p.Number = append(p.Number, number(id, label, "°", z.Opposite().Degrees(), off, true, .5).Number...)
+	}
+	return p
 }
 
 // reach finds by trying what the item lets azimuth and dip be off by, so that

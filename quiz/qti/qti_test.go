@@ -386,3 +386,42 @@ func TestVariantsOutOfRange(t *testing.T) {
 		t.Errorf("nothing to pack: got %v", err)
 	}
 }
+
+// What the program takes a package takes too: either end of a vertical bed; and
+// it asks for no word where only numbers can be written.
+func TestAVerticalBedHasBothItsEnds(t *testing.T) {
+	k, _ := item.KindNamed("read-symbol")
+	seen := 0
+	for seed := range uint64(200) {
+		it, err := k.Deal(item.Spec{}, rand.New(rand.NewPCG(seed, 1)))
+		if err != nil {
+			t.Fatal(err)
+		}
+		q, ok := newQuestion("q", it)
+		if !ok {
+			continue
+		}
+		if body := string(q.xml()); strings.Contains(body, "write overturned") || !strings.Contains(body, "Which plane does the symbol") {
+			t.Fatalf("%s: the question asks for a word: %s", it.Key(), body)
+		}
+		e, err := orient.Parse(it.Key(), orient.AzimuthDip)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ends := map[string]bool{}
+		for _, w := range q.parts[0].Number {
+			ends[orient.AzimuthOf(orient.Angle(w.Value)*orient.Degree).String()] = true
+		}
+		want := 1
+		if e.Plane.Dip == orient.Right {
+			want = 2
+			seen++
+		}
+		if len(ends) != want {
+			t.Errorf("%s: got the directions %v, want %d", it.Key(), ends, want)
+		}
+	}
+	if seen == 0 {
+		t.Error("no vertical bed was dealt")
+	}
+}

@@ -64,7 +64,7 @@ func (q question) body(s *sheet) {
 		s.close(2)
 		return
 	}
-	s.text("p", q.item.Prompt())
+	s.text("p", q.asked())
 	for _, p := range q.parts {
 		s.open("p")
 		s.text("span", label(p))
@@ -72,6 +72,14 @@ func (q question) body(s *sheet) {
 		s.close(1)
 	}
 	s.close(1)
+}
+
+// asked is the question, as it is put where the answer has a box for each number.
+func (q question) asked() string {
+	if b, ok := q.item.(interface{ InBoxes() string }); ok && q.parts[0].Base == "float" {
+		return b.InBoxes()
+	}
+	return q.item.Prompt()
 }
 
 // label names a box, its unit with it, since a screen reader reads it before.
