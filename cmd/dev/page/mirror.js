@@ -330,7 +330,7 @@
   });
   mirror.addEventListener("click", e => {
     const id = idOf(e.target);
-    if (!cuesta.byPointer() && id && e.target.tagName !== "INPUT") {
+    if (!cuesta.byPointer(e) && id && e.target.tagName !== "INPUT") {
       cuesta.act("activate", id);
     }
   });

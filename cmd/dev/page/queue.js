@@ -106,7 +106,7 @@
   // Pointers.
 
   let held = null; // the pointer that is down
-  let lifted = -Infinity; // when it was lifted, until its click has come
+  let lifted = { id: -1, at: -Infinity }; // the one that was, until its click has come
 
   function pointer(kind, e, wheel) {
     const r = mirror.getBoundingClientRect();
@@ -136,7 +136,7 @@
   function up(e) {
     if (e.pointerId === held) {
       held = null;
-      lifted = e.type === "pointerup" ? performance.now() : -Infinity;
+      lifted = e.type === "pointerup" ? { id: e.pointerId, at: e.timeStamp } : { id: -1, at: -Infinity };
       pointer("up", e);
     }
   }
@@ -158,10 +158,12 @@
   mirror.addEventListener("dragstart", e => e.preventDefault());
 
   // byPointer says whether a click ends a press that the program knows of
-  // already. A click of another kind is a screen reader's or a switch's.
-  cuesta.byPointer = () => {
-    const yes = performance.now() - lifted < 700;
-    lifted = -Infinity;
+  // already, however late a slow page hears of it. A click of another kind is a
+  // screen reader's or a switch's. Some browsers do not say whose a click is:
+  // there the time at which both were made tells.
+  cuesta.byPointer = click => {
+    const yes = click.pointerId >= 0 ? click.pointerId === lifted.id : click.timeStamp - lifted.at < 700;
+    lifted = { id: -1, at: -Infinity };
     return yes;
   };
 
