@@ -296,10 +296,10 @@ func (d *dealer) tell(dealing form.Dealing) error {
 	if d.stay > 0 {
 		fmt.Fprintf(d.out, "%s stay as they were dealt.\n", counted(d.stay, "form"))
 	}
-	_, err := fmt.Fprintf(d.out, "%d forms of %d items in %s, the key in %s.\n"+
+	_, err := fmt.Fprintf(d.out, "%s of %d items in %s, the key in %s.\n"+
 		"The sums of difficulty differ by %.2f at most (an item counts from 0 to 1).\n"+
 		"Hand out the forms; keep the key. A student answers with: cuesta take %s\n",
-		len(fresh), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
+		counted(len(fresh), "form"), len(dealing.Forms[0].Items), d.folder, filepath.Join(d.folder, keyFolder), dealing.Spread,
 		filepath.Join(d.folder, form.FileName(fresh[0].Student.ID)+form.FormEnding))
 	return err
 }
