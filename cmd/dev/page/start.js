@@ -238,6 +238,7 @@
     byId("told").hidden = true;
     byId("mirror").hidden = false;
     state("drawn");
+    window.dispatchEvent(new Event("resize")); // the page may be higher from now on than its window
   };
   // mirrored is told when the controls stand over the first frame: now the page
   // can be used.

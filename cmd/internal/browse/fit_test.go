@@ -72,3 +72,18 @@ func TestTargetsOnAPhone(t *testing.T) {
 		}
 	}
 }
+
+// On a screen lower than the bench the page is higher than its window, from the
+// first frame on: what is drawn lies where its controls are.
+func TestThePictureIsAsLargeAsThePage(t *testing.T) {
+	t.Parallel()
+	tab := visit(t, Screen{W: 360, H: 640, Touch: true}, "bench")
+	settled(t, tab)
+	size := must[[4]float64](t)(Value[[4]float64](tab, `(() => {
+		const c = document.querySelector("body > canvas");
+		return [c.width, c.height, c.clientWidth, c.clientHeight];
+	})()`))
+	if size[0] != size[2] || size[1] != size[3] {
+		t.Errorf("the picture has %v×%v pixels on %v×%v", size[0], size[1], size[2], size[3])
+	}
+}
