@@ -113,13 +113,13 @@ func (l Line) Command() sim.Command {
 
 // move carries out a line that moves something and lets a second pass.
 func (b *Bench) move(l Line) Reply {
-	before := b.seen()
+	from, before := b.ses.World().Pose(), b.seen()
 	if err := b.ses.Do(l.Command()); err != nil {
 		return b.refuse(sorry(l, err))
 	}
 	b.ses.Advance(moving)
 	after := b.seen()
-	return b.say(moved(l, before, after) + " " + b.state())
+	return b.say(moved(l, from, b.ses.World().Pose(), before, after) + " " + b.state())
 }
 
 // sorry says in words why the world refused a line.

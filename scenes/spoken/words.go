@@ -1,6 +1,7 @@
 package spoken
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
@@ -28,15 +29,15 @@ func eastWest(d orient.Angle) string {
 	return short(d) + "° east"
 }
 
-// moved says what a line has done.
-func moved(l Line, before, after sim.Observation) string {
+// moved says what a line has done, as far as it went.
+func moved(l Line, from, to sim.Pose, before, after sim.Observation) string {
 	switch l.Word {
 	case Seat:
 		return seated(after)
 	case Swing:
 		return turned("Swung", l.Angle, "clockwise seen from above", "anticlockwise seen from above") + otherEdge(before, after)
 	case Roll:
-		return rolled(l.Angle, after) + contact(after)
+		return rolled(rollOf(from, to), after) + contact(after)
 	case Arm:
 		return armTurned(before, after)
 	case Flip:
@@ -85,15 +86,35 @@ func turned(verb string, a orient.Angle, plus, minus string) string {
 	return verb + " " + fine(a) + "°, " + way + "."
 }
 
+// rollOf is how far the instrument was rolled, right side down or hinge open.
+func rollOf(from, to sim.Pose) orient.Angle {
+	a := to.Roll[to.Seat] - from.Roll[to.Seat]
+	if to.Seat != sim.OnLid && to.Seated == sim.Left {
+		return -a
+	}
+	return a
+}
+
 func rolled(a orient.Angle, after sim.Observation) string {
 	switch after.Seat {
 	case sim.OnSide:
-		return "Rolled " + fine(a) + "°. " + face(after)
+		return cmp.Or(unmoved("The plate", a), "Rolled "+fine(a)+"°.") + " " + face(after)
 	case sim.OnLid:
-		return turned("The hinge turned", a, "forward end up", "forward end down")
+		return cmp.Or(unmoved("The hinge", a), turned("The hinge turned", a, "forward end up", "forward end down"))
 	case sim.OnEdge, sim.OnBack:
 	}
-	return turned("Rolled", a, "right side down", "left side down")
+	return cmp.Or(unmoved("The plate", a), turned("Rolled", a, "right side down", "left side down"))
+}
+
+// unmoved says that a turn was too small to be told in figures, or is "".
+func unmoved(what string, a orient.Angle) string {
+	switch {
+	case a.Abs() < 1e-9: // what rounding leaves at a stop
+		return what + " did not move."
+	case a.Abs() < orient.Degree/2000:
+		return what + " hardly moved."
+	}
+	return ""
 }
 
 // otherEdge tells that the plate has come to stand on its other long edge.
@@ -120,13 +141,7 @@ func armTurned(before, after sim.Observation) string {
 	if (a > 0) != (after.Seated == sim.Left) {
 		end = " Its index end went down."
 	}
-	text := turned("The arm turned", a, "away from the seated edge", "towards the seated edge") + end
-	switch {
-	case a == 0:
-		text = "The arm did not move."
-	case a.Abs() < orient.Degree/2000:
-		text = "The arm hardly moved."
-	}
+	text := cmp.Or(unmoved("The arm", a), turned("The arm turned", a, "away from the seated edge", "towards the seated edge")+end)
 	if after.Arc.Arm <= 0 || after.Arc.Arm >= orient.Right {
 		text += " It is at its stop."
 	}
