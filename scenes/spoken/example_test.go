@@ -24,6 +24,6 @@ func ExampleBench_Run() {
 	}
 	// Output:
 	// Read "400" behind swing. Write swing and a number of degrees up to 360, such as swing 5 or swing -2.5.
-	// The plate stands on its side, on its right long edge, face upright. Tube bubble at the end of the tube: 1.79 towards the index end, in half gaps.
+	// The plate stands on its side, on its right long edge, face upright. Tube bubble at the end of the tube: 1.79 towards the index end, in half gaps; up to 0.25 is between the marks.
 	// Strike 310° (written N50W), dip 42° to the NE. Right: strike and dip are within what a careful reading allows. In figures: the strike line is 0.0° off, the dip is 0.0° off. Type new for the next plane.
 }

@@ -203,17 +203,17 @@ func sensor(s sim.Sensor) string {
 }
 
 // roundBubble says where the bubble of the round level is, in radii of the
-// marked ring.
+// marked ring, and how far out is still inside.
 func roundBubble(l sim.RoundLevel) string {
-	where := offset(l.Right, "right", "left") + ", " + offset(l.Forward, "forward", "back") + ", in ring radii"
+	r := instrument.StandardRound()
+	where := fmt.Sprintf("%s, %s, in ring radii; up to %.2f is inside.", offset(l.Right, "right", "left"), offset(l.Forward, "forward", "back"), (r.Ring-r.Bubble)/r.Ring)
 	switch {
 	case l.Centred:
-		return "Bubble inside the ring: " + where + "."
+		return "Bubble inside the ring: " + where
 	case l.AtWall:
-		return "Bubble at the wall, far outside the ring: " + where + "."
+		return "Bubble at the wall, far outside the ring: " + where
 	}
-	r := instrument.StandardRound()
-	return fmt.Sprintf("Bubble not inside the ring: %s; up to %.2f is inside.", where, (r.Ring-r.Bubble)/r.Ring)
+	return "Bubble not inside the ring: " + where
 }
 
 func offset(x float64, plus, minus string) string {
@@ -224,16 +224,17 @@ func offset(x float64, plus, minus string) string {
 }
 
 // tubeBubble says where the bubble of the tube level is, in half gaps between
-// the marks.
+// the marks, and how far out is still between them.
 func tubeBubble(l sim.TubeLevel) string {
-	where := offset(l.Off, "towards the index end", "away from the index end") + ", in half gaps"
+	t := instrument.StandardTube()
+	where := fmt.Sprintf("%s, in half gaps; up to %.2f is between the marks.", offset(l.Off, "towards the index end", "away from the index end"), (t.Mark-t.Bubble)/t.Mark)
 	switch {
 	case l.Centred:
-		return "Tube bubble between the marks: " + where + "."
+		return "Tube bubble between the marks: " + where
 	case l.AtEnd:
-		return "Tube bubble at the end of the tube: " + where + "."
+		return "Tube bubble at the end of the tube: " + where
 	}
-	return "Tube bubble not between the marks: " + where + "."
+	return "Tube bubble not between the marks: " + where
 }
 
 func needleAtAGlance(d sim.Dial) string {
