@@ -65,6 +65,7 @@ type Hall struct {
 	age     int // frames in which the doors were shown
 	keys    keyList
 	listing bool // the list of keys is open, over the doors or the scene
+	advised bool // what is said is about the settings, until the next key
 	frame   input.Frame
 	screen  hallScreen
 	vitrine vitrine
@@ -272,6 +273,12 @@ func (h *Hall) pressed(p input.Press) {
 	case h.keys.asking:
 		h.rekey(h.keys.give(p, h.Settings()))
 		h.screen.build(h)
+		return
+	}
+	if h.advised {
+		h.advised, h.said = false, ""
+	}
+	if h.everywhere(p) {
 		return
 	}
 	switch p.Key {

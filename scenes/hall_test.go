@@ -213,3 +213,33 @@ func TestTheHallPaintsItsRockOnce(t *testing.T) {
 		t.Errorf("%v allocations in a frame in which nothing happens", n)
 	}
 }
+
+// The keys of help and settings do in the hall what they do everywhere, also
+// where the settings stand on another page.
+func TestTheHallHasKeysAndSettings(t *testing.T) {
+	for _, size := range [][2]float64{{1280, 720}, {390, 844}, {844, 390}} {
+		h, _ := testHall(HallOptions{})
+		press := func(k input.Key) {
+			h.Update(input.Frame{W: size[0], H: size[1], Scale: 1, Ticks: 2, Presses: []input.Press{{Key: k}}})
+		}
+		press(input.F1)
+		if !h.listing {
+			t.Errorf("%v: F1 does not open the list of keys", size)
+		}
+		press(input.F2)
+		if n := h.Description().Find(h.Description().Focus); h.listing || n == nil || !strings.HasPrefix(n.Name, "Text: ") {
+			t.Errorf("%v: F2 goes to %v, want the first setting", size, n)
+		}
+		if said := h.Description().Find(idHint); said == nil || said.Name != h.ofSettings() {
+			t.Errorf("%v: F2 says %v, want %q", size, said, h.ofSettings())
+		}
+		press(input.Right)
+		press(input.Enter)
+		if h.Settings().Text == (Settings{}).Text {
+			t.Errorf("%v: the next key does not choose among the settings", size)
+		}
+		if said := h.Description().Find(idHint); said == nil || said.Name == h.ofSettings() {
+			t.Errorf("%v: the hall still says %v", size, said)
+		}
+	}
+}

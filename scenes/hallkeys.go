@@ -31,6 +31,50 @@ func (h *Hall) unlist() {
 	h.screen.made = false
 }
 
+// everywhere does what the keys of help and settings do on every screen, and
+// says whether this was one. The help of the hall is the list of keys.
+func (h *Hall) everywhere(p input.Press) bool {
+	a, ok := h.Settings().Keys.At(keymap.Everywhere, keymap.Of(p))
+	switch {
+	case !ok || p.Repeat:
+		return false
+	case a == keymap.Help:
+		h.list()
+	case a == keymap.Settings:
+		h.toSettings()
+	default:
+		return false
+	}
+	if !h.shows() {
+		h.screen.build(h)
+	}
+	return true
+}
+
+// toSettings goes to the first setting, on whatever page of the hall it stands.
+// From the list of keys over a scene it goes back there, where all of them are.
+func (h *Hall) toSettings() {
+	if h.listing {
+		h.unlist()
+	}
+	if h.open {
+		return
+	}
+	h.advised, h.said = true, h.ofSettings()
+	for h.page = 0; ; h.page++ {
+		h.focus = idSetText
+		h.screen.build(h)
+		if h.focus == idSetText || h.page+1 >= h.screen.pages {
+			return
+		}
+	}
+}
+
+// ofSettings says what of the settings is to be had in the hall.
+func (h *Hall) ofSettings() string {
+	return "Settings of every screen: the arrow keys and Enter choose. " + h.Settings().keysFor(keymap.Settings) + " at the bench has the others."
+}
+
 // escape closes the list of keys, or goes back into the scene that was left.
 func (h *Hall) escape() {
 	if h.listing {

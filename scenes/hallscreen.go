@@ -25,6 +25,7 @@ type hallScreen struct {
 	lay   layout
 	tree  describe.Tree
 	zones [zoneCount]zone
+	pages int       // of doors and choices
 	show  draw.Rect // of the rock, or empty
 }
 
@@ -194,6 +195,7 @@ func (m *hallMaker) doors() {
 	if m.terse = len(pages) > 1; m.terse {
 		pages = flow()
 	}
+	m.s.pages = len(pages)
 	at := m.h.page % len(pages)
 	for c, col := range pages[at] {
 		m.place(col, pad+float64(c)*(colW+gap), y)
