@@ -138,8 +138,8 @@ func TestAHiddenAnswerIsSaidWithItsKey(t *testing.T) {
 		want string
 		key  input.Press
 	}{
-		{Settings{}, "An answer is hidden: R shows it.", input.Press{Rune: 'r'}},
-		{Settings{Keys: other}, "An answer is hidden: comma shows it.", input.Press{Rune: ','}},
+		{Settings{}, "An answer is hidden: R or Page Down shows it.", input.Press{Rune: 'r'}},
+		{Settings{Keys: other}, "An answer is hidden: comma or Page Down shows it.", input.Press{Rune: ','}},
 		{Settings{Quiet: true}, "An answer is hidden: Page Down shows it.", input.Press{Key: input.PageDown}},
 	} {
 		x, a := lectureAloud(t, tt.set)

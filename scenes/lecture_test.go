@@ -435,6 +435,11 @@ func TestABlankScreenHidesEverything(t *testing.T) {
 	if len(l.Meshes) != 1 || l.Meshes[0].Texture != nil {
 		t.Errorf("a blank screen has %d meshes", len(l.Meshes))
 	}
+	for _, v := range l.Meshes[0].Vertices {
+		if v.R != 0 || v.G != 0 || v.B != 0 || v.A != 1 {
+			t.Fatalf("a blank screen is %v, want it black in every palette", v)
+		}
+	}
 	if s := r.said(); strings.Contains(s, "level") || len(r.names()) != 1 {
 		t.Errorf("a blank screen tells %q", s)
 	}

@@ -7,6 +7,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/scenes/keymap"
 	"cuesta/scenes/lesson"
 )
 
@@ -123,12 +124,12 @@ func TestTheCounterSaysHowFarAStepIs(t *testing.T) {
 		}
 		r := inRoom(t, l, Settings{}, p[0], p[1])
 		r.wait(0)
-		if got := sign(r); got != "The instrument is being moved." && got != "An answer is hidden: R shows it." {
+		if got := sign(r); got != "The instrument is being moved." && got != "An answer is hidden: R or Page Down shows it." {
 			t.Errorf("at the start: %q", got)
 		}
 		r.play.Reveal()
 		r.wait(0)
-		for i, want := range []string{"The student is measuring.", "An answer is hidden: R shows it.", "", "The student is measuring."} {
+		for i, want := range []string{"The student is measuring.", "An answer is hidden: R or Page Down shows it.", "", "The student is measuring."} {
 			r.key(input.PageDown)
 			if got := sign(r); got != want {
 				t.Errorf("press %d: got %q, want %q", i+1, got, want)
@@ -136,6 +137,82 @@ func TestTheCounterSaysHowFarAStepIs(t *testing.T) {
 			if z := r.screen.zones[menuZone].list.Texts; want != "" && len(z) < 2 {
 				t.Errorf("press %d: the sign is not drawn", i+1)
 			}
+		}
+	}
+}
+
+// The place that was magnified need not be worth a look in live play, where the
+// eye is elsewhere.
+func TestLivePlayBeginsAndEndsUnmagnified(t *testing.T) {
+	r := lectureOf(t, lookedAt)
+	r.typed("m")
+	r.key(input.F5)
+	if !r.play.IsLive() || r.magnify {
+		t.Errorf("live %v, magnified %v, want live play of the whole", r.play.IsLive(), r.magnify)
+	}
+	r.typed("m")
+	r.press("Back to the lesson as it stood")
+	if r.play.IsLive() || r.magnify {
+		t.Errorf("live %v, magnified %v, want the step as it stood", r.play.IsLive(), r.magnify)
+	}
+}
+
+// A step that plays again asks again: the class sees no answer before it has
+// looked.
+func TestAStepThatPlaysAgainHidesItsAnswer(t *testing.T) {
+	r := lectureOf(t, lookedAt)
+	for r.play.At() < 3 {
+		r.key(input.PageDown)
+	}
+	r.key(input.PageUp)
+	r.key(input.PageUp)
+	if r.play.At() != 1 || r.play.Answer() == "" {
+		t.Fatalf("step %d, answer %q, want the second step as it ended", r.play.At()+1, r.play.Answer())
+	}
+	r.key(input.PageDown)
+	if r.play.At() != 2 || r.state() != stepMeasured || !r.play.Open() || r.play.Answer() != "" {
+		t.Errorf("step %d, state %v, answer %q, want it under way and hidden", r.play.At()+1, r.state(), r.play.Answer())
+	}
+	r.key(input.PageDown)
+	r.key(input.PageDown)
+	if r.play.At() != 2 || r.play.Answer() == "" {
+		t.Errorf("step %d, answer %q, want it revealed", r.play.At()+1, r.play.Answer())
+	}
+}
+
+// Whoever looks for the way out is told the key, as it is mapped.
+func TestALectureSaysHowToGetOut(t *testing.T) {
+	other, _, err := keymap.Map{}.With(keymap.Menu, keymap.Stroke{Key: input.F12})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, tt := range []struct {
+		set   Settings
+		guest bool
+		want  string
+	}{
+		{Settings{}, true, "F10: menu."},
+		{Settings{Keys: other}, true, "F12: menu."},
+		{Settings{}, false, ""},
+	} {
+		l, err := lesson.Parse("test", []byte(lookedAt))
+		if err != nil {
+			t.Fatal(err)
+		}
+		r := inRoom(t, l, tt.set, 1920, 1080)
+		if tt.guest {
+			r.Leaves(func() {})
+		}
+		r.key(input.Escape)
+		if r.notice != tt.want {
+			t.Errorf("Escape says %q, want %q", r.notice, tt.want)
+		}
+		for r.play.At()+1 < r.play.Len() {
+			r.key(input.PageDown)
+		}
+		r.key(input.PageDown)
+		if want := strings.TrimSpace("This was the last step. " + tt.want); r.notice != want {
+			t.Errorf("after the last step it says %q, want %q", r.notice, want)
 		}
 	}
 }

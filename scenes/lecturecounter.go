@@ -3,6 +3,7 @@ package scenes
 import (
 	"cmp"
 	"fmt"
+	"strings"
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
@@ -36,8 +37,13 @@ func (t *Lecture) stateWords() string {
 	if t.state() != stepOpen {
 		return words
 	}
-	key := cmp.Or(t.set.keysFor(keymap.Reveal), t.set.keysFor(keymap.NextStep), "Space")
-	return fmt.Sprintf(words, describe.KeyWords(key))
+	var keys []string
+	for _, a := range [...]keymap.Action{keymap.Reveal, keymap.NextStep} {
+		if key := t.set.keysFor(a); key != "" {
+			keys = append(keys, describe.KeyWords(key))
+		}
+	}
+	return fmt.Sprintf(words, cmp.Or(strings.Join(keys, " or "), "Space"))
 }
 
 // stepWords are which step this is.

@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"strings"
 	"unicode"
 
 	"cuesta/scenes/describe"
@@ -83,7 +84,16 @@ func (t *Lecture) escape() {
 		t.act(idReturn)
 	default:
 		t.focus, t.keyed, t.idle = idNone, false, hideAfter
+		t.notice = t.wayOut()
 	}
+}
+
+// wayOut says how the lecture is left, where there is something to go to.
+func (t *Lecture) wayOut() string {
+	if t.leave == nil {
+		return ""
+	}
+	return t.set.keysFor(keymap.Menu) + ": menu."
 }
 
 // moves takes the arrows while a place is pointed at or magnified, and says
@@ -249,6 +259,7 @@ func (t *Lecture) act(id describe.ID) {
 	case idLive:
 		t.goLive()
 	case idReturn:
+		t.magnify = false
 		t.try(t.play.Return())
 		t.begun()
 	case idSettings:
@@ -289,7 +300,7 @@ func (t *Lecture) goOn() {
 		ok, err := t.play.Next()
 		t.try(err)
 		if !ok && err == nil {
-			t.notice = "This was the last step."
+			t.notice = strings.TrimSpace("This was the last step. " + t.wayOut())
 		}
 		t.begun()
 	}
@@ -325,7 +336,7 @@ func (t *Lecture) goLive() {
 		return
 	}
 	t.hurry()
-	t.idle = 0
+	t.idle, t.magnify = 0, false
 	t.play.Live()
 	t.hand = &Bench{ses: t.play.Session(), step: Normal, focus: idInstrument, stage: t.stage, insets: t.insets}
 	t.hand.set = t.handSettings()

@@ -19,7 +19,7 @@ func (s *lectureScreen) picture(t *Lecture, l *draw.List) {
 	switch {
 	case t.blank:
 		l.Region(whole)
-		flood(l, whole, th.Field)
+		flood(l, whole, draw.Color{A: 255}) // dark in every palette: the room is to look away
 		return
 	case s.lay.TooTiny:
 		l.Region(whole)

@@ -20,7 +20,7 @@ type Player struct {
 	ses      *session.Session
 	now      standing
 	ends     []standing // how the steps reached so far ended
-	revealed []bool     // whose answer has been shown
+	revealed []bool     // whose answer has been shown since the step began
 	script   script
 	next     int      // cue of the script
 	last     sim.Tick // of the last cue
@@ -68,7 +68,8 @@ func (p *Player) lay(step int) error {
 	return err
 }
 
-// begin starts a step on the bench as it stands.
+// begin starts a step on the bench as it stands. A step that plays again asks
+// again.
 func (p *Player) begin(i int) error {
 	s := p.lesson.Steps[i]
 	if s.Plane != nil {
@@ -85,7 +86,7 @@ func (p *Player) begin(i int) error {
 		return fmt.Errorf("step %d: %w", i+1, err)
 	}
 	p.at, p.script, p.next, p.told, p.idle = i, script, 0, false, 0
-	p.last = p.ses.World().Tick()
+	p.last, p.revealed[i] = p.ses.World().Tick(), false
 	if s.Mistake != "" {
 		p.now.student = nil
 	}
