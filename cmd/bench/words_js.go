@@ -96,8 +96,10 @@ func (t *talk) reply(text string) string {
 		return t.lesson(rest)
 	case word == "form" && rest == "":
 		return t.form()
+	case word == "form" && !t.inForm(): // there it may be an answer
+		return "form stands alone: it goes on with the form that is kept, or the page asks for its file."
 	case word == "bench" && rest == "":
-		return t.atBench()
+		return t.leave() + t.atBench()
 	case word == spoken.Picture.String() && t.session() != nil:
 		return picture(t.session(), strings.TrimSpace(cmp.Or(rest, "bench.png")))
 	}
@@ -106,6 +108,20 @@ func (t *talk) reply(text string) string {
 		said += "\n" + ways
 	}
 	return said
+}
+
+// inForm says that a form is being answered.
+func (t *talk) inForm() bool {
+	_, ok := t.now.(*taking.Taking)
+	return ok
+}
+
+// leave is what is said of a form that is left in the middle.
+func (t *talk) leave() string {
+	if !t.inForm() {
+		return ""
+	}
+	return "Your form is kept; form opens it again.\n"
 }
 
 // session is the practice that is at hand, or nil where there is none.

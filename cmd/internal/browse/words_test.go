@@ -107,6 +107,9 @@ func TestAFormInWords(t *testing.T) {
 	if first := strings.Join(w.replies(), "\n"); !strings.Contains(first, "form opens a form") {
 		t.Errorf("it is not said how a form is opened: %s", first)
 	}
+	if got := w.say("form tf01.json"); !strings.Contains(got, "form stands alone") {
+		t.Errorf("a form by the name of its file: %q", got)
+	}
 	if err := w.tab.Keys("form" + kb.Enter); err != nil { // what asks for the file lies over the log
 		t.Fatal(err)
 	}
@@ -128,6 +131,12 @@ func TestAFormInWords(t *testing.T) {
 	}
 	if got := strings.Join(w.replies(), "\n"); !strings.Contains(got, "Going on where you stopped: 1 of 2 items answered.") {
 		t.Errorf("loaded again it says %q", got)
+	}
+	if got := w.say("bench"); !strings.Contains(got, "Your form is kept; form opens it again.") {
+		t.Errorf("left for the bench it says %q", got)
+	}
+	if got := w.say("form"); !strings.Contains(got, "Going on where you stopped: 1 of 2 items answered.") {
+		t.Errorf("opened again it says %q", got)
 	}
 	answer(1)
 	if got := w.say("finish"); !strings.Contains(got, "Handed in: tf01.submission.json") {
