@@ -28,6 +28,8 @@ func (b *Bench) brief(h hint) string {
 		return "Written. Go on to the dip."
 	case hintArm:
 		return "Swing down the dip, centre the arm."
+	case hintAlong:
+		return "Swing a quarter turn, down the slope."
 	case hintReadDip:
 		return "Read the outer scale; type the dip."
 	case hintFirstStrike:

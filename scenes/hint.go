@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"cmp"
+	"math"
 	"strings"
 
 	"cuesta/orient"
@@ -34,6 +35,7 @@ const (
 	hintReadLid
 	hintCalibrate
 	hintReadSensor
+	hintAlong
 	hints
 )
 
@@ -99,6 +101,8 @@ func (b *Bench) edgeHint() hint {
 
 func (b *Bench) sideHint() hint {
 	switch {
+	case b.alongStrike():
+		return hintAlong
 	case !b.obs.Tube.Centred || b.obs.Arc.Arm < 2*orient.Degree:
 		return hintArm
 	case !b.strikeWritten:
@@ -106,6 +110,14 @@ func (b *Bench) sideHint() hint {
 	default:
 		return hintReadDip
 	}
+}
+
+// alongStrike says that the edge runs level across the slope, on the side: the
+// tube then looks finished, with the arm at 0.
+func (b *Bench) alongStrike() bool {
+	const eye = 8 * orient.Degree
+	return b.obs.Seat == sim.OnSide && b.obs.Tube.Centred && b.obs.Arc.Arm < 2*orient.Degree &&
+		b.ses.Truth().Dip >= 2*orient.Degree && math.Abs(b.ses.World().Pose().Swing.Sin()) < eye.Sin()
 }
 
 // oneDigit says that the note ends in a single digit of a dip, which may be the
@@ -119,7 +131,7 @@ func (b *Bench) oneDigit() bool {
 // in the notebook.
 func (b *Bench) ofInstrument() bool {
 	switch b.nextHint() {
-	case hintLevel, hintRubbing, hintTouching, hintLocked, hintRing, hintSettle, hintArm, hintLid, hintCalibrate:
+	case hintLevel, hintRubbing, hintTouching, hintLocked, hintRing, hintSettle, hintArm, hintAlong, hintLid, hintCalibrate:
 		return true
 	case hintReadStrike, hintTurn, hintReadDip, hintFirstStrike, hintRecord, hintOneDigit, hintRight, hintWrong, hintShown, hintPanel, hintReadLid, hintReadSensor:
 	}
@@ -162,6 +174,8 @@ func (b *Bench) line(h hint) (say, keys string) {
 		return "Written, not yet recorded. Turn the plate on its side, edge straight down the dip.", b.enterDoes("turns the plate")
 	case hintArm:
 		return "Swing the edge down the dip, where the arm reads most; centre its bubble.", both(swing, cmp.Or(b.homeKeys(), b.keysDo("arm", keymap.Lift, keymap.Lower)))
+	case hintAlong:
+		return alongWords, swing
 	case hintReadDip:
 		return "With the edge straight down the dip, read the outer scale; type the dip.", b.justType()
 	case hintFirstStrike:
@@ -197,6 +211,9 @@ func (b *Bench) line(h hint) (say, keys string) {
 	}
 	return "", ""
 }
+
+// alongWords say why a tube that is home is not yet the dip.
+const alongWords = "The edge runs along the strike: swing it a quarter turn, its arrow straight down the slope."
 
 // keysDo is what keys do, behind the keys in force; nothing where none is.
 func (b *Bench) keysDo(does string, as ...keymap.Action) string {

@@ -9,5 +9,9 @@ func (b *Bench) readOut() {
 		return
 	}
 	b.read()
-	b.say(spoken.Shown(b.ses))
+	words := spoken.Shown(b.ses)
+	if b.alongStrike() {
+		words += " " + alongWords
+	}
+	b.say(words)
 }
