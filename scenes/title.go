@@ -9,8 +9,12 @@ import (
 	"cuesta/scenes/draw"
 )
 
-// apart says that the title has a row of its own above the rock.
+// apart says that the title has a row of its own above the rock. Words on the
+// place need it where they would reach over the slab.
 func (m *maker) apart() bool {
+	if m.b.field.Declination != 0 && (m.lay.Low || m.lay.Text > 1.2*m.lay.Unit) {
+		return true
+	}
 	return m.lay.Phone || !m.lay.Low && (m.lay.W < 1024*m.lay.Unit || m.lay.Text > 1.3*m.lay.Unit)
 }
 
@@ -159,28 +163,34 @@ func (m *maker) putSteps(ws []widget, x, y float64) float64 {
 	return x - m.stepGap()
 }
 
-// place is the declination of the place, where there is one, and a notice.
+// place is the declination of the place, where there is one, and a notice. Over
+// the rock the first keeps to the width of the title, clear of the slab.
 func (m *maker) place(x, y, right float64) (float64, float64) {
 	size := noteSize * m.lay.Text
-	put := func(id describe.ID, role describe.Role, s string, soft bool) {
+	column := right - x
+	if m.apart() {
+		column = m.placeWide()
+	}
+	put := func(id describe.ID, role describe.Role, s string, wide float64, soft bool) {
 		w := widget{id: id, role: role, name: s, look: plain, size: size, leading: 1.35 * size, soft: soft}
-		lines := draw.Wrap(draw.Regular, size, m.placeWide(), s)
+		lines := draw.Wrap(draw.Regular, size, wide, s)
 		w.text = joinLines(lines)
 		w.rect = draw.Rect{X: x, Y: y, W: m.width(w), H: w.leading * float64(len(lines))}
 		m.add(titleZone, w)
 		right, y = max(right, x+w.rect.W), y+w.rect.H+4*m.lay.Unit
 	}
 	if m.b.field.Declination != 0 {
-		put(idPlace, describe.Label, m.declination(), true)
+		put(idPlace, describe.Label, m.declination(), column, true)
 	}
 	if m.b.notice != "" && !m.s.told {
-		put(idNotice, describe.Status, m.b.notice, false)
+		put(idNotice, describe.Status, m.b.notice, m.placeWide(), false)
 		m.s.zones[titleZone].last().again = m.b.notices
 	}
 	return right, y
 }
 
-// placeWide is how wide the words of the place may be.
+// placeWide is how wide a notice may be, and the words of the place where they
+// stand apart from the rock.
 func (m *maker) placeWide() float64 {
 	if m.apart() {
 		return m.lay.Scene.W - 2*m.lay.pad()
@@ -189,9 +199,9 @@ func (m *maker) placeWide() float64 {
 }
 
 func (m *maker) declination() string {
-	d := "Declination here " + declinationWords(m.b.field.Declination)
+	d := "Declination " + declinationWords(m.b.field.Declination)
 	if m.b.set.Declination == DeclinationSet {
-		return d + ", already set on the dial."
+		return d + ", set on the dial."
 	}
 	return d + "; the dial is set to " + declinationWords(m.b.obs.Dial.Ring) + "."
 }

@@ -1,0 +1,61 @@
+package scenes
+
+import (
+	"fmt"
+	"testing"
+
+	"cuesta/orient"
+	"cuesta/scenes/draw"
+	"cuesta/scenes/draw/raster"
+)
+
+// From the pixels: under the words on the declination lies the bare table, not
+// the slab, the instrument or a letter of the ring.
+func TestDeclinationStandsOverNothing(t *testing.T) {
+	plane := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+	for _, window := range [][2]float64{{1280, 720}, {1024, 600}, {800, 600}, {844, 390}} {
+		for i := range 2 * len(textSizes) {
+			text, policy := textSizes[i/2], [...]Declination{DeclinationSet, DeclinationYours}[i%2]
+			b, err := NewBench(BenchOptions{Seed: 7, Plane: &plane})
+			if err != nil {
+				t.Fatal(err)
+			}
+			b.Choose(Settings{Text: text, Declination: policy, Calm: true})
+			d := drive{window[0], window[1], b}
+			d.wait()
+			where := fmt.Sprintf("%v, %v", window, text)
+			bareUnderPlace(t, where+", strike", b)
+			b.turnOver()
+			for range 4 {
+				d.wait()
+			}
+			bareUnderPlace(t, where+", dip", b)
+		}
+	}
+}
+
+// bareUnderPlace looks at the picture without its title.
+func bareUnderPlace(t *testing.T, where string, b *Bench) {
+	t.Helper()
+	n := b.Description().Find(idPlace)
+	if n == nil || b.screen.lay.Tight { // described only
+		return
+	}
+	title := &b.screen.zones[titleZone]
+	kept := title.texture
+	title.texture.W = 0
+	var l draw.List
+	b.Picture(&l)
+	title.texture = kept
+	img := raster.Image(&l)
+	least, most := 255, 0
+	for y := int(n.Bounds.Y); y < int(n.Bounds.Y+n.Bounds.H); y++ {
+		for x := int(n.Bounds.X); x < int(n.Bounds.X+n.Bounds.W); x++ {
+			g := int(img.RGBAAt(x, y).G)
+			least, most = min(least, g), max(most, g)
+		}
+	}
+	if most-least > 24 {
+		t.Errorf("%s: the ground of the words on the declination goes from %d to %d, want a plain one", where, least, most)
+	}
+}
