@@ -166,6 +166,7 @@ func (b *Bench) primary() {
 	case b.primaryRecords():
 		b.record()
 	default:
+		b.panel = noPanel // the keypad would cover the plate
 		b.turnOver()
 	}
 }
@@ -260,7 +261,7 @@ func (b *Bench) record() {
 	b.issued = append(b.issued, sim.Command{Kind: sim.Note, Text: b.text})
 	b.verdict, b.phase = v, judged
 	b.answer = b.entryPlane()
-	b.focus = idPrimary
+	b.focus, b.panel = idPrimary, noPanel // the keypad would cover the verdict
 	if counts {
 		b.tally = b.tally.Add(b.ses.Truth(), v)
 		b.save()

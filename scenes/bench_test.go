@@ -256,6 +256,41 @@ func (k *hands) pad(s string) {
 	k.click(idClosePanel)
 }
 
+func TestKeypadClosesWhenTheTaskGoesOn(t *testing.T) {
+	p := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+	k := newHands(t, BenchOptions{Seed: 7, Plane: &p})
+	k.w, k.h = 390, 844
+	k.wait(2)
+	k.click(idKeypad)
+	k.click(idPrimary)
+	if k.b.obs.Seat != sim.OnSide || k.b.panel != noPanel {
+		t.Errorf("gone on to the dip: seat %v, panel %v; want the plate turned and in view", k.b.obs.Seat, k.b.panel)
+	}
+	k.click(idKeypad)
+	k.click(idPrimary)
+	if k.b.phase != measuring || k.b.panel != keypadPanel {
+		t.Errorf("recorded nothing: phase %v, panel %v; want the keypad still open", k.b.phase, k.b.panel)
+	}
+	k.click(idClosePanel)
+	k.typing("035/30")
+	k.click(idKeypad)
+	k.click(idPrimary)
+	if k.b.phase != judged || k.b.panel != noPanel {
+		t.Errorf("recorded: phase %v, panel %v; want the verdict in view", k.b.phase, k.b.panel)
+	}
+}
+
+func TestAllowanceKeepsItsTenth(t *testing.T) {
+	for _, c := range []struct {
+		allowed orient.Angle
+		want    string
+	}{{2 * orient.Degree, "2°"}, {2.4 * orient.Degree, "2.4°"}, {2.04 * orient.Degree, "2°"}, {11.5 * orient.Degree, "11.5°"}, {0, "0°"}} {
+		if got := tenths(c.allowed); got != c.want {
+			t.Errorf("%v: got %s, want %s", c.allowed, got, c.want)
+		}
+	}
+}
+
 func TestKeysOfTheInstrumentWorkBehindTheStrike(t *testing.T) {
 	k := newHands(t, BenchOptions{Seed: 5})
 	k.typing("107")

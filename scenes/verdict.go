@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"fmt"
+	"strings"
 
 	"cuesta/orient"
 	"cuesta/scenes/describe"
@@ -89,7 +90,7 @@ func (m *maker) marks() [][2]string {
 		if ok {
 			s = "right, " + s
 		}
-		if whole := s + fmt.Sprintf(", %.0f° allowed", most.Degrees()); m.rowFits(name, whole) {
+		if whole := s + ", " + tenths(most) + " allowed"; m.rowFits(name, whole) {
 			s = whole
 		}
 		return [2]string{name, s}
@@ -116,4 +117,9 @@ func (m *maker) marks() [][2]string {
 		return append([][2]string{{"Written", m.b.text}}, out...)
 	}
 	return append(out, [2]string{"Angle between poles", fmt.Sprintf("%.1f°", v.PoleAngle.Degrees())})
+}
+
+// tenths is an angle to a tenth of a degree, without the tenth where it is whole.
+func tenths(a orient.Angle) string {
+	return strings.TrimSuffix(fmt.Sprintf("%.1f", a.Degrees()), ".0") + "°"
 }
