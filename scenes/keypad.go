@@ -1,9 +1,6 @@
 package scenes
 
 import (
-	"strings"
-	"unicode/utf8"
-
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 )
@@ -11,10 +8,6 @@ import (
 // padRows are the keys for those who write with a pointer: figures, what parts
 // them, and the letters of directions. The arrow takes back one sign.
 var padRows = [...][]string{{"7", "8", "9", "N", "←"}, {"4", "5", "6", "E", "clear"}, {"1", "2", "3", "S", "space"}, {"/", "0", ".", "W"}}
-
-// overturnedSign is the key of the one word that an answer may hold. It follows
-// the keys of padRows where the question asks for it.
-const overturnedSign = "overturned"
 
 // padSign is what key n of the keypad says.
 func padSign(n int) string {
@@ -24,23 +17,7 @@ func padSign(n int) string {
 		}
 		n -= len(row)
 	}
-	if n == 0 {
-		return overturnedSign
-	}
 	return ""
-}
-
-// overturnedKey is the key of the word.
-func (m *sketch) overturnedKey() block {
-	n := 0
-	for _, row := range padRows {
-		n += len(row)
-	}
-	w := m.styled(widget{id: idPadKey + describe.ID(n), name: overturnedSign, text: overturnedSign}, outlined)
-	w.rect.W, w.rect.H = m.width(w)+24*m.lay.Unit, max(44*m.lay.Unit, 1.5*w.size)
-	var b block
-	b.add(w)
-	return b
 }
 
 // keypad are the rows of the keypad: a grid, or where there is little height as
@@ -200,21 +177,8 @@ func (f *field) press(sign string) bool {
 		return true
 	case "space":
 		return f.insert(' ')
-	case overturnedSign:
-		return f.overturn()
 	}
 	return f.insert([]rune(sign)[0])
-}
-
-// overturn writes the word behind what stands there, unless it does already.
-func (f *field) overturn() bool {
-	text := strings.TrimSpace(f.String())
-	if strings.HasSuffix(text, overturnedSign) || utf8.RuneCountInString(text)+1+len(overturnedSign) > fieldLimit {
-		return false
-	}
-	f.keep()
-	f.set(strings.TrimSpace(text + " " + overturnedSign))
-	return true
 }
 
 // padKey writes key n of the keypad and takes the reading as it stands, as

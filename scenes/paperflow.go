@@ -450,9 +450,6 @@ func (m *pageMaker) field(a item.Ask, wide float64) []block {
 	out = append(out, b)
 	if m.p.pad && m.p.open() {
 		out = append(out, m.keypad(wide)...)
-		if a.WayUp {
-			out = append(out, m.overturnedKey())
-		}
 	}
 	return out
 }
