@@ -81,13 +81,17 @@ func readPage(args []string) (o options, words bool, err error) {
 	return o, words, nil
 }
 
-// addressOf is what behind the # of the page leads to what was asked for.
+// addressOf is what behind the # of the page leads to what was asked for:
+// without any words that is the bench.
 func addressOf(args []string) string {
 	var words []string
 	for _, a := range args {
 		if word := strings.TrimPrefix(a, "--"); word != a {
 			words = append(words, word)
 		}
+	}
+	if len(words) == 0 {
+		return "bench"
 	}
 	return strings.Join(words, "&")
 }
