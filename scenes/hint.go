@@ -191,25 +191,25 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintShown:
 		return "The waterline on the rock is the strike; the arrow runs straight down the dip.", b.enterDoes("goes on")
 	case hintPanel:
-		if b.notice != "" { // its own place is covered
-			return b.notice, ""
-		}
-		if b.panel == keysPanel {
-			return b.keys.line(), ""
-		}
-		if b.panel == helpPanel {
-			return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench.", ""
-		}
-		if b.panel == helpPanel {
-			return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench.", ""
-		}
-		if b.panel == keypadPanel {
-			return "Write the " + b.strikeWord() + " and the dip, " + b.example() + ".", ""
-		}
-		return b.manner.by("Choose with the arrow keys or the pointer", "Tap what you choose") + "; " +
-			b.manner.by("Escape", "Back") + " leads to the bench.", ""
+		return b.panelLine(), ""
 	}
 	return "", ""
+}
+
+// panelLine is the line under an open panel.
+func (b *Bench) panelLine() string {
+	switch {
+	case b.notice != "": // its own place is covered
+		return b.notice
+	case b.panel == keysPanel:
+		return b.keys.line()
+	case b.panel == helpPanel:
+		return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench."
+	case b.panel == keypadPanel:
+		return "Write the " + b.strikeWord() + " and the dip, " + b.example() + "."
+	}
+	return b.manner.by("Choose with the arrow keys or the pointer", "Tap what you choose") + "; " +
+		b.manner.by("Escape", "Back") + " leads to the bench."
 }
 
 // alongWords say why a tube that is home is not yet the dip.

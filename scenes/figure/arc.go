@@ -16,18 +16,8 @@ func PercentAngle(p float64) orient.Angle { return orient.Atan2(p, 100) }
 // DegreeTicks are the 91 graduations of the degree scale in ascending order,
 // about the pivot.
 func DegreeTicks() []Tick {
-	t := make([]Tick, 91)
-	for d := range t {
-		n := degreeTick1
-		switch {
-		case d%10 == 0:
-			n = degreeTick10
-		case d%5 == 0:
-			n = degreeTick5
-		}
-		t[d] = Tick{orient.Angle(d) * orient.Degree, DegreeBase, DegreeBase + n, d%10 == 0}
-	}
-	return t
+	return graduations(91, DegreeBase, [3]float64{degreeTick1, degreeTick5, degreeTick10},
+		func(a orient.Angle) orient.Angle { return a })
 }
 
 // percentFigures are the numbers on the percent scale.

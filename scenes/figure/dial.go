@@ -22,16 +22,25 @@ type Tick struct {
 
 // DialTicks are the 360 graduations of the circle in ascending order.
 func DialTicks() []Tick {
-	t := make([]Tick, 360)
+	return graduations(360, DialBase, [3]float64{tick1, tick5, tick10}, func(a orient.Angle) orient.Angle {
+		return MarkAngle(orient.AzimuthOf(a))
+	})
+}
+
+// graduations are n marks, one a degree from 0 on, from a base outwards; long
+// says how long those of one, five and ten degrees are, and place where a mark
+// stands.
+func graduations(n int, base float64, long [3]float64, place func(orient.Angle) orient.Angle) []Tick {
+	t := make([]Tick, n)
 	for d := range t {
-		n := tick1
+		to := base + long[0]
 		switch {
 		case d%10 == 0:
-			n = tick10
+			to = base + long[2]
 		case d%5 == 0:
-			n = tick5
+			to = base + long[1]
 		}
-		t[d] = Tick{MarkAngle(orient.AzimuthOf(orient.Angle(d) * orient.Degree)), DialBase, DialBase + n, d%10 == 0}
+		t[d] = Tick{place(orient.Angle(d) * orient.Degree), base, to, d%10 == 0}
 	}
 	return t
 }

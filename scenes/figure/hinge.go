@@ -26,18 +26,7 @@ func HingeAngle(open orient.Angle) orient.Angle { return -open }
 
 // HingeTicks are the 181 graduations of the hinge plate in ascending order.
 func HingeTicks() []Tick {
-	t := make([]Tick, 181)
-	for d := range t {
-		n := tick1
-		switch {
-		case d%10 == 0:
-			n = tick10
-		case d%5 == 0:
-			n = tick5
-		}
-		t[d] = Tick{HingeAngle(orient.Angle(d) * orient.Degree), HingeBase, HingeBase + n, d%10 == 0}
-	}
-	return t
+	return graduations(181, HingeBase, [3]float64{tick1, tick5, tick10}, HingeAngle)
 }
 
 // HingeFigures are the numbers on the hinge plate, every 10°.

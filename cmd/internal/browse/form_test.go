@@ -134,13 +134,7 @@ func full(t *testing.T, s form.Submission) {
 // so is the question one was at.
 func TestAFormIsTakenAndSaved(t *testing.T) {
 	t.Parallel()
-	for _, way := range []struct {
-		name string
-		hand func(*Tab) hand
-	}{
-		{"by keyboard", func(tab *Tab) hand { return byKeys{tab} }},
-		{"by accessibility tree", func(tab *Tab) hand { return byTree{tab} }},
-	} {
+	for _, way := range ways {
 		t.Run(way.name, func(t *testing.T) {
 			t.Parallel()
 			f, path := aForm(t)

@@ -14,6 +14,15 @@ type hand interface {
 	write(text string) error
 }
 
+// ways are the hands by which all must be possible.
+var ways = []struct {
+	name string
+	hand func(*Tab) hand
+}{
+	{"by keyboard", func(tab *Tab) hand { return byKeys{tab} }},
+	{"by accessibility tree", func(tab *Tab) hand { return byTree{tab} }},
+}
+
 // reach opens what lies before a control: a small screen tells a reading on a
 // sheet of its own, and has the rest of its controls behind "More".
 func reach(h hand, t *Tab, name string) error {

@@ -194,13 +194,7 @@ func (m *measurer) measure() string {
 // asked of the reading is the bench's own tolerance.
 func TestAMeasurement(t *testing.T) {
 	t.Parallel()
-	for _, way := range []struct {
-		name string
-		hand func(*Tab) hand
-	}{
-		{"by keyboard", func(tab *Tab) hand { return byKeys{tab} }},
-		{"by accessibility tree", func(tab *Tab) hand { return byTree{tab} }},
-	} {
+	for _, way := range ways {
 		t.Run(way.name, func(t *testing.T) {
 			t.Parallel()
 			tab := visit(t, desk, "bench&plane=035/30&seed=3", quick)
