@@ -118,8 +118,9 @@ func lineError(e orient.Angle) orient.Angle {
 }
 
 // points gives half the mark for the dip and half for the strike, of which the
-// side has its share (Tolerance.Side) and the line the rest; the side counts only with the line. A
-// flat bed has the whole mark on the dip. A wrong way up costs a quarter.
+// side has its share (Tolerance.Side) and the line the rest; the side counts only
+// with the line. A flat bed has the whole mark on the dip. A wrong way up costs a
+// quarter.
 func (c Case) points(v Verdict) float64 {
 	p := c.Tolerance.Partial
 	dip := 0.0

@@ -412,7 +412,9 @@ func (l *Lab) student() form.Student {
 }
 
 // sentenceOf is an error as a sentence.
-func sentenceOf(err error) string { return upperFirst(strings.TrimSuffix(err.Error(), ".")) + "." }
+func sentenceOf(err error) string {
+	return describe.Capital(strings.TrimSuffix(err.Error(), ".")) + "."
+}
 
 var (
 	_ Scene   = (*Lab)(nil)

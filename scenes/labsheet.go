@@ -96,7 +96,7 @@ func (m *labMaker) words() []passage {
 
 // promptOf is what is asked at a station, whose name stands above it.
 func promptOf(it item.AtStation) string {
-	return upperFirst(strings.TrimLeft(strings.TrimPrefix(it.Prompt(), "Station "+it.Station().Name), "., "))
+	return describe.Capital(strings.TrimLeft(strings.TrimPrefix(it.Prompt(), "Station "+it.Station().Name), "., "))
 }
 
 // cautions are the usual ones, where there is room; the shortest stands in the

@@ -422,7 +422,7 @@ func (m *pageMaker) field(a item.Ask, wide float64) []block {
 	if name == "" {
 		name = "Answer"
 	}
-	words := upperFirst(name)
+	words := describe.Capital(name)
 	if a.Unit != "" {
 		words += ", in " + a.Unit
 	}
@@ -452,12 +452,4 @@ func (m *pageMaker) field(a item.Ask, wide float64) []block {
 		out = append(out, m.keypad(wide)...)
 	}
 	return out
-}
-
-func upperFirst(s string) string {
-	if s == "" {
-		return s
-	}
-	r := []rune(s)
-	return strings.ToUpper(string(r[0])) + string(r[1:])
 }

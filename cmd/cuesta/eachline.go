@@ -5,7 +5,6 @@ import (
 	"errors"
 	"io"
 	"strings"
-	"unicode/utf8"
 )
 
 // eachLine hands on the lines of the input until it is over, or the input is.
@@ -38,9 +37,4 @@ func boundedLine(r *bufio.Reader) (string, error) {
 			return strings.TrimRight(text.String(), "\r\n"), err
 		}
 	}
-}
-
-func capitalised(s string) string {
-	_, n := utf8.DecodeRuneInString(s)
-	return strings.ToUpper(s[:n]) + s[n:]
 }

@@ -12,6 +12,7 @@ import (
 	"cuesta/quiz"
 	"cuesta/quiz/form"
 	"cuesta/quiz/lab"
+	"cuesta/scenes/describe"
 	"cuesta/scenes/spoken/taking"
 )
 
@@ -363,7 +364,7 @@ func (p *labTaking) note(text string) {
 }
 
 // finished is a sentence with its full stop.
-func finished(s string) string { return capitalised(strings.TrimSuffix(s, ".")) + "." }
+func finished(s string) string { return describe.Capital(strings.TrimSuffix(s, ".")) + "." }
 
 // kept is the reply to a reading that is safe.
 func (p *labTaking) kept(r lab.Reading) labLine {

@@ -6,6 +6,7 @@ import (
 	"image"
 	"io"
 
+	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/draw/pdf"
 	"cuesta/scenes/lesson"
@@ -107,7 +108,7 @@ func (p *notePress) opening(l lesson.Lesson) {
 	w := p.width()
 	c := p.column(noteMargin, p.y)
 	c.say(pdf.Heading1, l.Title, draw.Bold, noteTitle, w, 2)
-	c.say(pdf.Paragraph, "Presenter's notes. "+capitalised(length)+".", draw.Regular, noteBody, w, 6)
+	c.say(pdf.Paragraph, "Presenter's notes. "+describe.Capital(length)+".", draw.Regular, noteBody, w, 6)
 	c.say(pdf.Paragraph, l.Summary, draw.Bold, noteBody, w, 6)
 	c.say(pdf.Paragraph, oneLine(l.Notes), draw.Regular, noteBody, w, 6)
 	c.say(pdf.Paragraph, noteKeys, draw.Regular, noteBody, w, 0)

@@ -2,10 +2,12 @@ package taking
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 
 	"cuesta/quiz/item"
+	"cuesta/scenes/describe"
 	"cuesta/scenes/session"
 	"cuesta/scenes/spoken"
 	"cuesta/sim"
@@ -92,10 +94,10 @@ func (p *Taking) atBench(text string) bool {
 		p.answer(strings.TrimSpace(text[len("note"):]))
 		return true
 	case "reveal", "new":
-		p.say("%s is for practice; in a form the plane stays hidden, and stays the same.", capitalised(first))
+		p.say("%s is for practice; in a form the plane stays hidden, and stays the same.", describe.Capital(first))
 		return true
 	}
-	if !isBenchWord(first) && first != "help" {
+	if !slices.Contains(benchWords(), first) && first != "help" {
 		return false
 	}
 	r, told := b.Line(text)
@@ -103,15 +105,6 @@ func (p *Taking) atBench(text string) bool {
 		p.say("%s", r.Said)
 	}
 	return true
-}
-
-func isBenchWord(s string) bool {
-	for _, w := range benchWords() {
-		if w == s {
-			return true
-		}
-	}
-	return false
 }
 
 // keepBench makes what was done at the bench safe.

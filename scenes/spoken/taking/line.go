@@ -5,11 +5,11 @@ import (
 	"fmt"
 	"strconv"
 	"strings"
-	"unicode/utf8"
 
 	"cuesta/orient"
 	"cuesta/quiz/item"
 	"cuesta/quiz/sitting"
+	"cuesta/scenes/describe"
 )
 
 const takeHelp = `The lines:
@@ -115,7 +115,7 @@ func (p *Taking) answer(text string) {
 		return
 	}
 	understood, _ := p.j.Understood(i, text)
-	p.say("Kept. Item %d is answered %q: understood as %s. %s", i+1, text, strings.TrimSuffix(understood, "."), capitalised(p.next()))
+	p.say("Kept. Item %d is answered %q: understood as %s. %s", i+1, text, strings.TrimSuffix(understood, "."), describe.Capital(p.next()))
 }
 
 // spent says how many answers an item takes.
@@ -151,11 +151,6 @@ func (p *Taking) next() string {
 	return fmt.Sprintf("go %d goes to an item without an answer.", open[0]+1)
 }
 
-func capitalised(s string) string {
-	_, n := utf8.DecodeRuneInString(s)
-	return strings.ToUpper(s[:n]) + s[n:]
-}
-
 // step goes to an item, or says that there is none.
 func (p *Taking) step(i int, otherwise string) {
 	if i < 0 || i >= p.j.Len() {
@@ -186,10 +181,10 @@ func (p *Taking) flag() {
 		return
 	}
 	if p.j.Answer(i).Flagged {
-		p.say("Kept. Item %d is flagged; overview shows it. %s", i+1, capitalised(p.next()))
+		p.say("Kept. Item %d is flagged; overview shows it. %s", i+1, describe.Capital(p.next()))
 		return
 	}
-	p.say("Kept. Item %d is not flagged any more. %s", i+1, capitalised(p.next()))
+	p.say("Kept. Item %d is not flagged any more. %s", i+1, describe.Capital(p.next()))
 }
 
 func (p *Taking) undo() {
@@ -243,7 +238,7 @@ func (p *Taking) overview() {
 	if left, ok := p.j.Left(p.o.Now()); ok {
 		p.say("Time left: %s.", duration(left))
 	}
-	p.say("%s", capitalised(p.Progress()+"; "+p.next()))
+	p.say("%s", describe.Capital(p.Progress()+"; "+p.next()))
 }
 
 // finish hands in; with items open it asks to be said twice.
