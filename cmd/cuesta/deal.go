@@ -31,8 +31,9 @@ type dealer struct {
 func dealCommand(e env) *cobra.Command {
 	d := &dealer{env: e}
 	cmd := &cobra.Command{
-		Use:   "deal BLUEPRINT.toml --roster ROSTER.csv --out DIR",
-		Short: "A form for every student, each with planes of its own",
+		Use:        "deal BLUEPRINT.toml --roster ROSTER.csv --out DIR",
+		SuggestFor: []string{"quiz", "forms"},
+		Short:      "A form for every student, each with planes of its own",
 		Long: "Deals a form to every student of the roster into DIR, and the key to all of them\n" +
 			"into DIR/key: hand out the forms, keep that folder. The same blueprint, roster and\n" +
 			"seed give the same files; another roster gives everybody others. For late-comers\n" +

@@ -30,8 +30,9 @@ type teacher struct {
 func lessonCommand(e env) *cobra.Command {
 	t := &teacher{env: e}
 	cmd := &cobra.Command{
-		Use:   "lesson [NAME | FILE.toml]",
-		Short: "A lesson, line by line, and the notes of its presenter",
+		Use:        "lesson [NAME | FILE.toml]",
+		SuggestFor: []string{"lecture", "lectures"},
+		Short:      "A lesson, line by line, and the notes of its presenter",
 		Long: "Without a name it lists the lessons that come with the program. With one, or with\n" +
 			"a file of your own, it gives the lesson in words: Enter or next goes on, back goes\n" +
 			"back, reveal shows the answer to a question, every line of the spoken bench works\n" +

@@ -28,8 +28,9 @@ type opener struct {
 func openCommand(e env) *cobra.Command {
 	o := &opener{env: e}
 	cmd := &cobra.Command{
-		Use:   "open [SCENE] [FILE]",
-		Short: "The bench, a form or anything else, in a window",
+		Use:        "open [SCENE] [FILE]",
+		SuggestFor: []string{"bench", "hall", "run", "start"},
+		Short:      "The bench, a form or anything else, in a window",
 		Long: "Starts the bench program that stands beside this one, or, inside a checkout, builds\n" +
 			"and starts it. It needs a display; cuesta spoken is the same bench without one.\n\n" +
 			"The scenes:\n" + sceneLines() +

@@ -144,6 +144,12 @@ func noWords(cmd *cobra.Command, args []string) error {
 	return misreadf("read %q, but it takes flags only; %s --help lists them", args[0], cmd.CommandPath())
 }
 
+// flagError blames the word before the flag where that is the first thing wrong.
 func flagError(cmd *cobra.Command, err error) error {
+	if !cmd.HasParent() {
+		if wrong := noSuchCommand(cmd, cmd.Flags().Args()); wrong != nil {
+			return wrong
+		}
+	}
 	return misreadf("%w; %s --help lists the flags", err, cmd.CommandPath())
 }
