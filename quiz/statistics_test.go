@@ -216,3 +216,38 @@ func TestWildAnswersAreMostlyLeftUnexplained(t *testing.T) {
 		t.Errorf("on the bench %d accused, want at most %d", got, want)
 	}
 }
+
+// Who is a good way off in both numbers has hardly exchanged the digits of one:
+// that is a slip in writing down a good reading. The bound is our choice; the
+// share named where the two numbers were weighed apart was 7 to 11 in 100.
+func TestDigitsAreHardlyBlamedWhereBothNumbersAreOff(t *testing.T) {
+	r := rand.New(rand.NewPCG(9, 9))
+	const n = 2000
+	var paper, bench int
+	for tried := 0; tried < n; {
+		s := careful(r, orient.AzimuthDip, false)
+		e, _ := s.write()
+		e.Plane.Strike = orient.AzimuthOf(e.Plane.Strike.Angle() + s.rounded(orient.Angle(r.NormFloat64())*30*degree))
+		e.Plane.Dip = max(0, min(orient.Right, e.Plane.Dip+s.rounded(orient.Angle(r.NormFloat64())*15*degree)))
+		v := quiz.Judge(s.paper(e))
+		if v.StrikeRight || v.DipRight {
+			continue
+		}
+		tried++
+		paper += digitsBlamed(v)
+		bench += digitsBlamed(quiz.Judge(s.bench(e)))
+	}
+	t.Logf("of %d answers off in both: digits blamed in %d on paper, %d on the bench", n, paper, bench)
+	if most := n * 35 / 1000; paper > most || bench > most {
+		t.Errorf("digits blamed in %d on paper and %d on the bench, want at most %d", paper, bench, most)
+	}
+}
+
+func digitsBlamed(v quiz.Verdict) int {
+	for _, f := range v.Mistakes {
+		if f.Kind == mistake.DigitsSwapped {
+			return 1
+		}
+	}
+	return 0
+}

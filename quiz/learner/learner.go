@@ -26,10 +26,22 @@ type Learner struct {
 // each mistake.
 func All() []Learner {
 	all := []Learner{{Manner: Careful}, {Manner: Hurried}, {Manner: Guessing}}
-	for k := range mistake.Kind(mistake.Kinds) {
+	for _, k := range Mistakes() {
 		all = append(all, Learner{Mistaken, k})
 	}
 	return all
+}
+
+// Mistakes are those that a learner can make, in their order. Learners measure
+// by the edge, so what belongs to the sensor alone is not among them.
+func Mistakes() []mistake.Kind {
+	var ks []mistake.Kind
+	for k := range mistake.Kind(mistake.Kinds) {
+		if k != mistake.NotCalibrated {
+			ks = append(ks, k)
+		}
+	}
+	return ks
 }
 
 // String is the learner in lower case: careful, hurried, guessing, or the name

@@ -159,7 +159,7 @@ func ringOff(e item.Evidence, want float64) float64 {
 
 func TestEachMistakeIsReallyMade(t *testing.T) {
 	const n = 20
-	for k := range mistake.Kind(mistake.Kinds) {
+	for _, k := range learner.Mistakes() {
 		w := sit(t, learner.Learner{Manner: learner.Mistaken, Mistake: k}, slabs(n), 5)
 		shown := 0
 		for _, d := range w.Done {

@@ -108,7 +108,7 @@ func (d *desk) spoil(p *plan, h *hands, declination orient.Angle) {
 	case mistake.PercentScale:
 		p.percent = true
 	case mistake.SouthEnd, mistake.DirectionForStrike, mistake.EastWest, mistake.WrongLetters, mistake.DeclinationTwice,
-		mistake.Complement, mistake.DigitsSwapped, mistake.StrikeDipSwapped, mistake.LettersContradict:
+		mistake.Complement, mistake.DigitsSwapped, mistake.StrikeDipSwapped, mistake.LettersContradict, mistake.NotCalibrated:
 	}
 }
 

@@ -63,7 +63,8 @@ func (d *desk) misnumber(n int, declination orient.Angle, notation orient.Notati
 	case mistake.OtherEnd, mistake.WrongLetters, mistake.DeclinationNotSet, mistake.DeclinationWrongSign,
 		mistake.DeclinationMisset, mistake.LevelNotCentred, mistake.NeedleMoving, mistake.NeedleRubbing,
 		mistake.NeedleLocked, mistake.NeedleSticking, mistake.EdgeNotDownDip, mistake.BodyLeaning,
-		mistake.TubeNotCentred, mistake.PercentScale, mistake.Complement, mistake.StrikeDipSwapped, mistake.LettersContradict:
+		mistake.TubeNotCentred, mistake.PercentScale, mistake.Complement, mistake.StrikeDipSwapped, mistake.LettersContradict,
+		mistake.NotCalibrated:
 	}
 	return n % 360
 }

@@ -35,22 +35,22 @@ type scene struct {
 func (e Evidence) strikeScene() scene {
 	s := scene{other: e.otherStrike(), near: e.Limits.Strike, right: e.Limits.Strike}
 	s.off = func(a, b orient.Angle) orient.Angle { return e.offset(orient.Azimuth(a), orient.Azimuth(b)).Abs() }
-	switch {
-	case e.Truth.Dip <= 0:
-	case e.edgeUsable():
-		s.claims, s.near = e.poseStrikes(), e.Limits.Reading
-	default:
-		s.claims = e.paperStrikes()
+	if e.Truth.Dip <= 0 {
+		return s
 	}
+	if pose := e.poseStrikes(); pose != nil {
+		s.claims, s.near = pose, e.Limits.Reading
+		return s
+	}
+	s.claims = e.paperStrikes()
 	return s
 }
 
 func (e Evidence) dipScene() scene {
 	s := scene{other: e.otherDip(), near: e.Limits.Dip, right: e.Limits.Dip}
 	s.off = func(a, b orient.Angle) orient.Angle { return (a - b).Abs() }
-	s.claims = e.paperDips()
-	if e.sideUsable() {
-		s.claims = e.poseDips()
+	if s.claims = e.poseDips(); s.claims == nil {
+		s.claims = e.paperDips()
 	}
 	return s
 }

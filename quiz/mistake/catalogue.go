@@ -63,6 +63,8 @@ var catalogue = [Kinds]kindEntry{
 		directionWhat: "dip direction and dip stand in each other's place"},
 	LettersContradict: {name: "letters-contradict", what: "the letters name a direction along the strike line, not to a side of it",
 		advice: "A bed dips at a right angle to its strike: one striking 040° dips SE or NW."},
+	NotCalibrated: {name: "sensor-not-calibrated", what: "the sensor was not calibrated, so its own iron turned the direction it showed",
+		advice: "Calibrate it before the first reading; turned end for end it must show the same."},
 }
 
 // what says what happened, in the words of the notation.

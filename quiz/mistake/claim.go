@@ -84,6 +84,20 @@ func weigh(cs []claim, off func(orient.Angle) orient.Angle, s something) part {
 	return p
 }
 
+// known is the probability that it is not something else.
+func (p part) known() float64 { return 1 - p.other/p.total }
+
+// rarer gives the claims of k the part f of their weight, in place.
+func (p part) rarer(k Kind, f float64) part {
+	for i, c := range p.claims {
+		if c.kinds.has(k) {
+			p.total -= p.weight[i] * (1 - f)
+			p.weight[i] *= f
+		}
+	}
+	return p
+}
+
 // probability is the share of the claims for which ok holds.
 func (p part) probability(ok func(kinds) bool) float64 {
 	var sum float64

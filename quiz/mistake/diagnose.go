@@ -13,30 +13,34 @@ type Explanation struct {
 	Probability float64
 }
 
-// posterior holds both parts of the answer, which are independent but for
-// strike and dip in each other's place.
+// posterior holds both parts of the answer, which are independent but for what
+// spoils both at once.
 type posterior struct {
 	strike, dip       part
 	hasStrike, hasDip bool
-	swapped           float64 // probability
+	swapped           float64 // probability that strike and dip stand in each other's place
+	astray            float64 // probability that both numbers are something else
 }
+
+// apart is the probability that each number came about by itself.
+func (p posterior) apart() float64 { return 1 - p.swapped - p.astray }
 
 func (e Evidence) posterior() posterior {
 	p := posterior{hasStrike: !e.flat() && e.sane(), hasDip: !e.Entry.DipMissing && e.sane()}
-	apart := 1 - priorSwapped
 	if p.hasStrike {
 		off := func(c orient.Angle) orient.Angle { return e.offset(e.Entry.Plane.Strike, orient.Azimuth(c)) }
 		p.strike = weigh(e.strikeClaims(), off, e.otherStrike())
-		apart *= p.strike.total
 	}
 	if p.hasDip {
 		off := func(c orient.Angle) orient.Angle { return e.Entry.Plane.Dip - c }
 		p.dip = weigh(e.dipClaims(), off, e.otherDip())
-		apart *= p.dip.total
 	}
 	if p.hasStrike && p.hasDip {
-		w := e.swappedWeight()
-		p.swapped = w / (w + apart)
+		s, d := p.strike.known(), p.dip.known()
+		p.strike, p.dip = p.strike.rarer(DigitsSwapped, d), p.dip.rarer(DigitsSwapped, s)
+		swapped, astray := e.swappedWeight(), e.astrayWeight()
+		all := swapped + astray + (1-priorSwapped)*p.strike.total*p.dip.total
+		p.swapped, p.astray = swapped/all, astray/all
 	}
 	return p
 }
@@ -48,7 +52,7 @@ func (e Evidence) StrikeExplanations() []Explanation {
 	if !p.hasStrike {
 		return nil
 	}
-	return p.strike.explanations(p.swapped)
+	return p.strike.explanations(p)
 }
 
 // DipExplanations does the same for the dip; an answer without a dip has none.
@@ -57,10 +61,10 @@ func (e Evidence) DipExplanations() []Explanation {
 	if !p.hasDip {
 		return nil
 	}
-	return p.dip.explanations(p.swapped)
+	return p.dip.explanations(p)
 }
 
-func (p part) explanations(swapped float64) []Explanation {
+func (p part) explanations(of posterior) []Explanation {
 	var sets []kinds
 	sum := map[kinds]float64{}
 	for i, c := range p.claims {
@@ -69,10 +73,10 @@ func (p part) explanations(swapped float64) []Explanation {
 		}
 		sum[c.kinds] += p.weight[i]
 	}
-	rest := (1 - swapped) / p.total
-	out := []Explanation{{Else: true, Probability: p.other * rest}}
-	if swapped > 0 {
-		out = append(out, Explanation{Kinds: []Kind{StrikeDipSwapped}, Probability: swapped})
+	rest := of.apart() / p.total
+	out := []Explanation{{Else: true, Probability: p.other*rest + of.astray}}
+	if of.swapped > 0 {
+		out = append(out, Explanation{Kinds: []Kind{StrikeDipSwapped}, Probability: of.swapped})
 	}
 	for _, s := range sets {
 		out = append(out, Explanation{Kinds: s.list(), Probability: sum[s] * rest})
@@ -84,8 +88,8 @@ func (p part) explanations(swapped float64) []Explanation {
 // Wrong says which parts of the answer are wrong; only those are explained.
 type Wrong struct{ Strike, Dip bool }
 
-// Diagnose names the probable mistakes in the wrong parts of the answer, the
-// most probable first. It names a mistake only when it, or it together with
+// Diagnose names the probable mistakes in the wrong parts of the answer: those
+// that explain both first, then the most probable. It names a mistake only when it, or it together with
 // others that fit as well, is at least as probable as NameFrom.
 func Diagnose(e Evidence, wrong Wrong) []Finding {
 	if !wrong.Strike && !wrong.Dip {
@@ -95,23 +99,47 @@ func Diagnose(e Evidence, wrong Wrong) []Finding {
 	if p.swapped >= NameFrom {
 		return []Finding{{StrikeDipSwapped, p.swapped, e.said(StrikeDipSwapped, nil), nil}}
 	}
-	var out []Finding
+	var strikes, dips []Finding
 	if wrong.Strike && p.hasStrike {
-		out = e.name(out, p.strike, 1-p.swapped)
+		strikes = e.name(p.strike, p.apart())
 	}
 	if wrong.Dip && p.hasDip {
-		out = e.name(out, p.dip, 1-p.swapped)
+		dips = e.name(p.dip, p.apart())
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Probability > out[j].Probability })
+	return inOrder(strikes, dips)
+}
+
+// inOrder joins the findings in the two parts: first what explains both, then
+// the more probable.
+func inOrder(strikes, dips []Finding) []Finding {
+	both := named(strikes) & named(dips)
+	var out []Finding
+	for _, f := range append(strikes, dips...) {
+		out = merge(out, f)
+	}
+	sort.SliceStable(out, func(i, j int) bool {
+		if a, b := both.has(out[i].Kind), both.has(out[j].Kind); a != b {
+			return a
+		}
+		return out[i].Probability > out[j].Probability
+	})
 	return out
+}
+
+func named(fs []Finding) (s kinds) {
+	for _, f := range fs {
+		s |= setOf(f.Kind)
+	}
+	return s
 }
 
 // leastShare is the probability under which a mistake is not looked at, even
 // as the first of several.
 const leastShare = 0.1
 
-// name adds the findings in one part.
-func (e Evidence) name(out []Finding, p part, rest float64) []Finding {
+// name returns the findings in one part.
+func (e Evidence) name(p part, rest float64) []Finding {
+	var out []Finding
 	var done kinds
 	for _, k := range p.ranked() {
 		if done.has(k) || p.of(k) < leastShare {
@@ -125,7 +153,7 @@ func (e Evidence) name(out []Finding, p part, rest float64) []Finding {
 		for i, m := range group {
 			with := append(append([]Kind(nil), group[:i]...), group[i+1:]...)
 			prob := rest * p.of(m)
-			out = merge(out, Finding{m, prob, e.said(group[0], group[1:]), with})
+			out = append(out, Finding{m, prob, e.said(group[0], group[1:]), with})
 		}
 	}
 	return out

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"cuesta/orient"
+	"cuesta/sim"
 )
 
 // Priors of the dip part, our assumptions.
@@ -23,20 +24,20 @@ const (
 // dipClaims are all ways in which the dip of the answer may have come about.
 func (e Evidence) dipClaims() []claim {
 	paper, other := e.paperDips(), e.otherDip().prior()
-	if !e.sideUsable() {
+	pose := e.poseDips()
+	if pose == nil {
 		return scaled(paper, 1-other)
 	}
-	return append(scaled(e.poseDips(), 1-other-priorStale), scaled(paper, priorStale)...)
+	return append(scaled(pose, 1-other-priorStale), scaled(paper, priorStale)...)
 }
 
 // otherDip is the claim of something else about the dip.
 func (e Evidence) otherDip() something {
 	slip, anything := priorDipSlip, priorDipAnything
-	switch {
-	case !e.dipRead():
-		slip, anything = priorGuess, priorGuess
-	case e.sideUsable():
+	if _, seen := e.dipSeat(); seen {
 		slip = priorDipSlipSeen
+	} else if !e.dipRead() {
+		slip, anything = priorGuess, priorGuess
 	}
 	return something{slip, anything, e.Truth.Dip, orient.Right}
 }
@@ -107,13 +108,24 @@ func percentDip(d orient.Angle) (orient.Angle, bool) {
 	return p, d < orient.Right && p <= orient.Right+2*orient.Degree
 }
 
-// sideUsable says whether there is a reading of the arc that can be used.
-func (e Evidence) sideUsable() bool {
-	return e.HasSide && finite(e.Side.Along, e.Side.Across, e.Side.Shown.Arc.Arm)
+// poseDips start from what the last reading showed; none where there is no
+// reading.
+func (e Evidence) poseDips() []claim {
+	s, ok := e.dipSeat()
+	switch {
+	case !ok:
+	case s == sim.OnLid:
+		return e.lidDips()
+	case s == sim.OnBack:
+		return e.shownDips(0, e.Back.Shown.Sensor.Dip)
+	default:
+		return e.sideDips()
+	}
+	return nil
 }
 
-// poseDips start from what the arc showed.
-func (e Evidence) poseDips() []claim {
+// sideDips start from what the arc showed.
+func (e Evidence) sideDips() []claim {
 	arm, sigma := e.Side.Shown.Arc.Arm, half(min(e.Limits.Reading, e.Limits.Dip))
 	own := blamed(e.sideFaults(), e.Limits.Dip)
 	cs := append(make([]claim, 0, roomy), claim{own, priorDipCareful, arm, sigma})

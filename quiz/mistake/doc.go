@@ -3,7 +3,7 @@
 //
 // Each mistake predicts what the answer would look like. Where the student
 // took readings on the bench, the prediction starts from what the dial and the
-// arm showed and from the pose of the instrument: the faults in the pose are
+// arm, the hinge of the lid or the sensor showed and from the pose of the instrument: the faults in the pose are
 // known then, and only what was done with the number is open. Without readings
 // (on paper) it starts from the true plane and the answer has to speak alone.
 // A bench that kept every reading and shows none of a part rules out that the

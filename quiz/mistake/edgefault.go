@@ -5,26 +5,19 @@ import (
 	"cuesta/sim"
 )
 
-// trend is the azimuth of the forward end of the edge.
-func (e Evidence) trend() orient.Azimuth {
-	f := e.Edge.Shown.Frame.Forward
-	return orient.AzimuthOf(orient.Atan2(f.X, f.Y))
-}
-
 // otherEndForward says that the forward end pointed against the right-hand end.
 func (e Evidence) otherEndForward() bool {
-	return e.trend().From(e.Truth.Strike).Abs() > orient.Right
+	return trend(e.Edge).From(e.Truth.Strike).Abs() > orient.Right
 }
 
-// edgeFaults takes apart how the number on the dial departs from the true
-// strike, or its other end: level and needle, and the ring.
-func (e Evidence) edgeFaults() (faults []fault, declination fault) {
-	d := e.Edge.Shown.Dial
-	level := fault{LevelNotCentred, e.trend().FromLine(e.Truth.Strike)}
-	declination = e.ringFault()
-	expected := e.trend().Add(declination.effect)
-	needle := fault{needleKind(d), d.North.From(expected)}
-	return []fault{level, needle}, declination
+// dialFaults takes apart how the number on the dial departs from the right one:
+// by how much the forward end pointed elsewhere, which the level shows, the
+// needle, and the ring.
+func (e Evidence) dialFaults(r sim.Reading, pointed orient.Angle) (faults []fault, declination fault) {
+	d := r.Shown.Dial
+	declination = e.ringFault(r)
+	needle := fault{needleKind(d), d.North.From(trend(r).Add(declination.effect))}
+	return []fault{{LevelNotCentred, pointed}, needle}, declination
 }
 
 // withTilt adds the level to a needle that rubs: it rubs only while the case
@@ -37,8 +30,8 @@ func withTilt(s kinds) kinds {
 }
 
 // ringFault says how the ring departs from the declination of the place.
-func (e Evidence) ringFault() fault {
-	ring, dec := e.Edge.Shown.Dial.Ring, e.Declination
+func (e Evidence) ringFault(r sim.Reading) fault {
+	ring, dec := r.Shown.Dial.Ring, e.Declination
 	f := fault{DeclinationMisset, (ring - dec).Wrapped()}
 	switch {
 	case ring.Abs() < leastSigma:

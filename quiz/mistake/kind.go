@@ -29,6 +29,7 @@ const (
 	DigitsSwapped                      // two digits exchanged
 	StrikeDipSwapped                   // strike and dip in each other's place
 	LettersContradict                  // letters that cannot be for the strike; such an answer is refused
+	NotCalibrated                      // the sensor turned by its own iron
 	Kinds                = iota        // the number of kinds
 )
 

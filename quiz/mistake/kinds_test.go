@@ -112,6 +112,7 @@ var examples = []struct {
 	{"30/035", bed(35, 70, 70, 35), both, []Kind{StrikeDipSwapped}, false},
 	{"other end and percent", bed(35, 26, 215, 49).dial(215, 215, 0).arc(26, 0, 26), both, []Kind{OtherEnd, PercentScale}, false},
 	{"other end, edge not level", bed(90, 12, 284, 12).dial(284.3, 284, 0), strikeOnly, []Kind{OtherEnd, LevelNotCentred}, false},
+	{"a sensor turned 11° by its own iron", bed(35, 30, 46, 30).raw(11), strikeOnly, []Kind{NotCalibrated}, false},
 	{"the pose was wrong, the answer not", bed(35, 30, 35, 30).dial(215, 215, 0), Wrong{}, nil, false},
 	{"nothing that is known", bed(35, 30, 250, 30).dial(35, 35, 0), strikeOnly, nil, false},
 }
@@ -161,7 +162,8 @@ func TestNamesStay(t *testing.T) {
 	want := strings.Fields(`other-end south-end dip-direction-for-strike east-west-exchanged wrong-letters
 		declination-not-set declination-wrong-sign declination-misset declination-twice level-not-centred
 		needle-not-at-rest needle-rubbing needle-locked needle-sticking edge-not-down-dip body-leaning
-		tube-not-centred percent-scale complement digits-swapped strike-dip-swapped letters-contradict`)
+		tube-not-centred percent-scale complement digits-swapped strike-dip-swapped letters-contradict
+		sensor-not-calibrated`)
 	if len(want) != Kinds {
 		t.Fatalf("got %d kinds, want %d", Kinds, len(want))
 	}

@@ -1,19 +1,31 @@
 package mistake
 
-import "cuesta/orient"
+import (
+	"cuesta/orient"
+	"cuesta/sim"
+)
 
-// edgeUsable says whether there is a reading of the dial that can be used.
-func (e Evidence) edgeUsable() bool {
-	f := e.Edge.Shown.Frame.Forward
-	d := e.Edge.Shown.Dial
-	return e.HasEdge && finite(d.North.Angle(), d.Ring, orient.Angle(f.X), orient.Angle(f.Y)) && (f.X != 0 || f.Y != 0)
+// poseStrikes start from what the last reading showed; none where there is no
+// reading.
+func (e Evidence) poseStrikes() []claim {
+	s, ok := e.strikeSeat()
+	switch {
+	case !ok:
+	case s == sim.OnLid:
+		return e.lidStrikes()
+	case s == sim.OnBack:
+		return e.sensorStrikes()
+	default:
+		return e.edgeStrikes()
+	}
+	return nil
 }
 
-// poseStrikes start from what the dial showed.
-func (e Evidence) poseStrikes() []claim {
+// edgeStrikes start from what the dial showed with an edge on the rock.
+func (e Evidence) edgeStrikes() []claim {
 	x := orient.AzimuthOf(e.Edge.Shown.Dial.North.Angle())
 	b := builder{e: e, sigma: half(e.Limits.Reading), claims: make([]claim, 0, roomy)}
-	faults, declination := e.edgeFaults()
+	faults, declination := e.dialFaults(e.Edge, trend(e.Edge).FromLine(e.Truth.Strike))
 	own := withTilt(blamed(append(faults, declination), e.Limits.Strike))
 	z := x // what the dial says of the right-hand end
 	switch {

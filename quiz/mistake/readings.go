@@ -52,28 +52,36 @@ var (
 
 // strikeRead and dipRead say whether the part may have been read: nobody
 // watched, or a reading is there.
-func (e Evidence) strikeRead() bool { return !e.Watched || e.edgeUsable() || e.flatRead() }
+func (e Evidence) strikeRead() bool {
+	_, seen := e.strikeSeat()
+	return !e.Watched || seen
+}
 
-func (e Evidence) dipRead() bool { return !e.Watched || e.sideUsable() || e.flatRead() }
+func (e Evidence) dipRead() bool {
+	_, seen := e.dipSeat()
+	return !e.Watched || seen
+}
 
 // unheldStrike are the mistakes that the answer cannot hold, of those that a
 // number alone suggests.
 func (e Evidence) unheldStrike() kinds {
+	s, seen := e.strikeSeat()
 	switch {
-	case !e.strikeRead():
-		return ofDial
-	case e.HasBack && !e.HasEdge:
+	case seen && s == sim.OnBack:
 		return ofNeedle
+	case e.Watched && !seen:
+		return ofDial
 	}
 	return 0
 }
 
 func (e Evidence) unheldDip() kinds {
+	s, seen := e.dipSeat()
 	switch {
-	case !e.dipRead():
-		return ofDip
-	case e.flatRead() && !e.HasSide:
+	case seen && s != sim.OnSide:
 		return ofArc
+	case e.Watched && !seen:
+		return ofDip
 	}
 	return 0
 }

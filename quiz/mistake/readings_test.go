@@ -13,16 +13,35 @@ func (e Evidence) watched() Evidence { e.Watched = true; return e }
 // preset says that the dial was set for the student.
 func (e Evidence) preset() Evidence { e.RingPreset = true; return e }
 
-// hinge adds a reading of the lid, with the ring at an angle.
+// hinge adds a reading of the lid that is right but for the ring.
 func (e Evidence) hinge(ring float64) Evidence {
-	e.HasLid, e.Lid.Shown.Dial.Ring = true, deg(ring)
+	e.HasLid, e.Lid.Shown = true, e.flush(ring)
 	return e
 }
 
 // sensed does the same for the sensor.
 func (e Evidence) sensed(ring float64) Evidence {
-	e.HasBack, e.Back.Shown.Dial.Ring = true, deg(ring)
+	e.HasBack, e.Back.Shown = true, e.flush(ring)
 	return e
+}
+
+// raw is a sensor that was not calibrated and shows the direction off by so much.
+func (e Evidence) raw(off float64) Evidence {
+	e = e.sensed(0)
+	s := &e.Back.Shown.Sensor
+	s.Direction, s.Calibrated = s.Direction.Add(deg(off)), false
+	return e
+}
+
+func (e Evidence) flush(ring float64) sim.Observation {
+	down := e.Truth.DipDirection()
+	shown := down.Add(deg(ring) - e.Declination)
+	return sim.Observation{
+		Frame:  sim.Frame{Forward: down.Vec()},
+		Dial:   sim.Dial{North: shown, Ring: deg(ring), Resting: true},
+		Hinge:  e.Truth.Dip,
+		Sensor: sim.Sensor{Direction: shown, Dip: e.Truth.Dip, Calibrated: true},
+	}
 }
 
 // What a bench did not show was not misread there: the number alone speaks only

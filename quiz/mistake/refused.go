@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"cuesta/orient"
+	"cuesta/sim"
 )
 
 // OfRefused looks for a mistake behind an answer that could not be read: a dip
@@ -39,7 +40,7 @@ func (e Evidence) ofLetters(ns []orient.Angle) Finding {
 // ofSteep explains a dip over 90.
 func (e Evidence) ofSteep(azimuth, dip orient.Angle) (Finding, bool) {
 	arm := e.Truth.Dip
-	if e.sideUsable() {
+	if s, ok := e.dipSeat(); ok && s == sim.OnSide {
 		arm = e.Side.Shown.Arc.Arm
 	}
 	percent := orient.Angle(math.Atan(dip.Degrees() / 100))

@@ -31,20 +31,20 @@ const (
 // about. Their centres are strikes as understood.
 func (e Evidence) strikeClaims() []claim {
 	paper, other := e.paperStrikes(), e.otherStrike().prior()
-	if !e.edgeUsable() {
+	pose := e.poseStrikes()
+	if pose == nil {
 		return scaled(paper, 1-other)
 	}
-	return append(scaled(e.poseStrikes(), 1-other-priorStale), scaled(paper, priorStale)...)
+	return append(scaled(pose, 1-other-priorStale), scaled(paper, priorStale)...)
 }
 
 // otherStrike is the claim of something else about the strike.
 func (e Evidence) otherStrike() something {
 	slip, anything := priorSlip, priorAnything
-	switch {
-	case !e.strikeRead():
-		slip, anything = priorGuess, priorGuess
-	case e.edgeUsable():
+	if _, seen := e.strikeSeat(); seen {
 		slip = priorSlipSeen
+	} else if !e.strikeRead() {
+		slip, anything = priorGuess, priorGuess
 	}
 	return something{slip, anything, e.Truth.Strike.Angle(), orient.Full}
 }

@@ -7,7 +7,7 @@ import (
 )
 
 // priorSwapped is the prior that strike and dip stand in each other's place.
-const priorSwapped = 0.01
+const priorSwapped = 0.012
 
 // swappedWeight is prior × likelihood that the answer is the right one with
 // strike and dip exchanged. It needs an azimuth that can pass for a dip.

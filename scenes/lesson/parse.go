@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"cuesta/orient"
+	"cuesta/quiz/learner"
 	"cuesta/quiz/mistake"
 	"cuesta/quiz/written"
 	"cuesta/scenes/draw"
@@ -230,10 +231,10 @@ func (r reader) pose(path string, in *poseTOML) *Pose {
 // Careful is the name of the student who makes no mistake.
 const Careful = "careful"
 
-// mistakeNames are those of the kinds, in their order, and Careful.
+// mistakeNames are those that can be performed, in their order, and Careful.
 func mistakeNames() []string {
 	var names []string
-	for k := range mistake.Kind(mistake.Kinds) {
+	for _, k := range learner.Mistakes() {
 		names = append(names, k.String())
 	}
 	return append(names, Careful)

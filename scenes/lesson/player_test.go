@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"cuesta/orient"
+	"cuesta/quiz/learner"
 	"cuesta/quiz/mistake"
 	"cuesta/sim"
 )
@@ -260,7 +261,7 @@ func TestAStepThatWaitsIsFollowedByTheNext(t *testing.T) {
 // (quiz/learner: 95 of 100).
 func TestMistakesArePerformedAndNamed(t *testing.T) {
 	wrong, named := 0, 0
-	for k := range mistake.Kind(mistake.Kinds) {
+	for _, k := range learner.Mistakes() {
 		for seed := range uint64(10) {
 			w := performed(t, k.String(), seed)
 			if w.Right {
