@@ -284,10 +284,8 @@ func (h *Hall) pressed(p input.Press) {
 	switch p.Key {
 	case input.Tab:
 		h.focus = nextFocus(&h.screen.tree, h.focus, p.Mods&input.Shift != 0)
-	case input.Down, input.Right:
-		h.focus = nextFocus(&h.screen.tree, h.focus, false)
-	case input.Up, input.Left:
-		h.focus = nextFocus(&h.screen.tree, h.focus, true)
+	case input.Left, input.Right, input.Up, input.Down:
+		h.arrow(p.Key)
 	case input.Home:
 		h.focus = h.firstDoor()
 	case input.Enter, input.Space:
@@ -299,6 +297,19 @@ func (h *Hall) pressed(p input.Press) {
 	}
 	if !h.shows() {
 		h.screen.build(h)
+	}
+}
+
+// arrow moves the focus. Below the last row the next page begins.
+func (h *Hall) arrow(k input.Key) {
+	t, turns := &h.screen.tree, false
+	if h.focus, turns = inPanel(t, draw.Rect{W: h.frame.W, H: h.frame.H}, h.focus, k, 0); !turns {
+		return
+	}
+	h.page, h.focus = h.page+1, idPanelMore
+	h.screen.build(h)
+	if h.focus = h.firstDoor(); h.listing {
+		h.focus = nextFocus(t, idClosePanel, false)
 	}
 }
 

@@ -60,14 +60,7 @@ func (h *Hall) toSettings() {
 	if h.open {
 		return
 	}
-	h.advised, h.said = true, h.ofSettings()
-	for h.page = 0; ; h.page++ {
-		h.focus = idSetText
-		h.screen.build(h)
-		if h.focus == idSetText || h.page+1 >= h.screen.pages {
-			return
-		}
-	}
+	h.advised, h.said, h.focus = true, h.ofSettings(), idSetText
 }
 
 // ofSettings says what of the settings is to be had in the hall.
@@ -99,5 +92,6 @@ func (m *hallMaker) list() {
 	if m.h.open {
 		back = "Back to where you were"
 	}
-	m.leaf(leaf{rect: r, page: m.h.page, name: "Keys", back: back}, m.keyRows(m.h.keys, m.s.key.set, r.W-2*m.lay.pad()))
+	m.h.page = m.leaf(leaf{rect: r, page: m.h.page, now: m.h.focus, name: "Keys", back: back}, m.keyRows(m.h.keys, m.s.key.set, r.W-2*m.lay.pad()))
+	m.s.key.page = m.h.page
 }

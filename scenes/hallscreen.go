@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"fmt"
+	"slices"
 
 	"cuesta/orient"
 	"cuesta/scenes/describe"
@@ -25,7 +26,6 @@ type hallScreen struct {
 	lay   layout
 	tree  describe.Tree
 	zones [zoneCount]zone
-	pages int       // of doors and choices
 	show  draw.Rect // of the rock, or empty
 }
 
@@ -195,8 +195,8 @@ func (m *hallMaker) doors() {
 	if m.terse = len(pages) > 1; m.terse {
 		pages = flow()
 	}
-	m.s.pages = len(pages)
-	at := m.h.page % len(pages)
+	at := pageOf(columned(pages), m.h.page, m.h.focus) % len(pages)
+	m.h.page, m.s.key.page = at, at
 	for c, col := range pages[at] {
 		m.place(col, pad+float64(c)*(colW+gap), y)
 	}
@@ -307,6 +307,15 @@ func (m *hallMaker) flow(rows []hallBlock, h float64, cols int) [][][]block {
 		group = r.group
 	}
 	return pages
+}
+
+// columned are pages with their columns one after the other.
+func columned(pages [][][]block) [][]block {
+	out := make([][]block, len(pages))
+	for i, cols := range pages {
+		out[i] = slices.Concat(cols...)
+	}
+	return out
 }
 
 func (m *hallMaker) doorGap() float64 { return 6 * m.lay.Unit }

@@ -161,10 +161,17 @@ func (l *Lab) press(k input.Press) {
 		if !k.Repeat {
 			l.act(l.focus)
 		}
-	case k.Key == input.Right, k.Key == input.Down:
-		l.focus = nextFocus(&l.screen.tree, l.focus, false)
-	case k.Key == input.Left, k.Key == input.Up:
-		l.focus = nextFocus(&l.screen.tree, l.focus, true)
+	case k.Key == input.Left, k.Key == input.Right, k.Key == input.Up, k.Key == input.Down:
+		l.arrow(k.Key)
+	}
+}
+
+// arrow moves the focus by rows and columns. Below the last row the next page
+// begins.
+func (l *Lab) arrow(k input.Key) {
+	t, turns := &l.screen.tree, false
+	if l.focus, turns = inPanel(t, draw.Rect{W: t.Root.Bounds.W, H: t.Root.Bounds.H}, l.focus, k, 0); turns {
+		l.act(idPanelMore)
 	}
 }
 

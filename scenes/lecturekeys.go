@@ -214,12 +214,25 @@ func (t *Lecture) pressPanel(p input.Press) {
 	switch p.Key {
 	case input.Enter, input.Space:
 		t.act(t.focus)
-	case input.Left, input.Up:
-		t.moveFocus(true)
-	case input.Right, input.Down:
-		t.moveFocus(false)
+	case input.Left, input.Right, input.Up, input.Down:
+		t.arrow(p.Key)
 	case input.PageDown, input.PageUp:
-		t.page++
+		t.page, t.focus = t.page+1, idClosePanel
+	}
+}
+
+// arrow moves the focus in a panel. Below its last row the next page begins.
+func (t *Lecture) arrow(k input.Key) {
+	lines := 0
+	if t.panel == helpPanel {
+		lines = t.lines
+	}
+	tree, turns := &t.screen.tree, false
+	t.keyed = true
+	if t.focus, turns = inPanel(tree, t.screen.lay.Sheet, t.focus, k, lines); turns {
+		t.page, t.focus = t.page+1, idClosePanel
+		t.screen.build(t)
+		t.focus = nextFocus(tree, idClosePanel, false)
 	}
 }
 

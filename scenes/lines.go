@@ -26,12 +26,12 @@ func lineBeside(now describe.ID, back bool, n int) (describe.ID, bool) {
 	return idHelpLine + describe.ID(at+d), true
 }
 
-// pageOf is the page on which a line begins, or at where it stands there or now
-// is no line.
+// pageOf is the page on which a line begins or a control stands, or at where it
+// stands there or on none.
 func pageOf(pages [][]block, at int, now describe.ID) int {
 	on := func(page []block) bool {
 		return slices.ContainsFunc(page, func(b block) bool {
-			return slices.ContainsFunc(b.parts, func(w widget) bool { return w.role == describe.Line && w.id == now })
+			return slices.ContainsFunc(b.parts, func(w widget) bool { return w.focus && w.id == now })
 		})
 	}
 	if on(pages[at%len(pages)]) {

@@ -6,6 +6,7 @@ import (
 	"cuesta/orient"
 	"cuesta/quiz/item"
 	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keymap"
 )
@@ -32,10 +33,8 @@ func (p *Paper) press(k input.Press) {
 		if !k.Repeat {
 			p.act(p.focus)
 		}
-	case k.Key == input.Right, k.Key == input.Down:
-		p.moveFocus(false)
-	case k.Key == input.Left, k.Key == input.Up:
-		p.moveFocus(true)
+	case k.Key == input.Left, k.Key == input.Right, k.Key == input.Up, k.Key == input.Down:
+		p.arrow(k.Key)
 	}
 }
 
@@ -139,6 +138,15 @@ func (p *Paper) symbolKey(a orient.Angle, m input.Mods) {
 }
 
 func (p *Paper) moveFocus(back bool) { p.focus = nextFocus(&p.screen.tree, p.focus, back) }
+
+// arrow moves the focus by rows and columns. Below the last row the next part
+// begins.
+func (p *Paper) arrow(k input.Key) {
+	t, turns := &p.screen.tree, false
+	if p.focus, turns = inPanel(t, draw.Rect{W: t.Root.Bounds.W, H: t.Root.Bounds.H}, p.focus, k, 0); turns {
+		p.act(idPanelMore)
+	}
+}
 
 // nextFocus is the control after one in reading order, or before it.
 func nextFocus(t *describe.Tree, now describe.ID, back bool) describe.ID {

@@ -25,16 +25,29 @@ func (b *Bench) open(p panel) {
 	}
 }
 
-// pressPanel moves among the choices: left and right within a row, up and
-// down from row to row.
+// pressPanel moves among the choices, and makes them.
 func (b *Bench) pressPanel(p input.Press) {
 	switch p.Key {
 	case input.Enter, input.Space:
 		b.act(b.focus)
-	case input.Left, input.Up:
-		b.moveFocus(true)
-	case input.Right, input.Down:
-		b.moveFocus(false)
+	case input.Left, input.Right, input.Up, input.Down:
+		b.arrow(p.Key)
+	}
+}
+
+// arrow moves the focus in a panel. Below its last row the next page begins.
+func (b *Bench) arrow(k input.Key) {
+	lines := 0
+	if b.panel == helpPanel {
+		lines = b.lines
+	}
+	t, turns := &b.screen.tree, false
+	b.keyed = true
+	if b.focus, turns = inPanel(t, b.screen.zones[sheetZone].rect, b.focus, k, lines); turns {
+		b.page++
+		b.focus = idClosePanel
+		b.screen.build(b)
+		b.focus = nextFocus(t, idClosePanel, false)
 	}
 }
 
@@ -52,8 +65,7 @@ func (m *maker) sheet() {
 	case helpPanel:
 		rows := m.helpLines()
 		m.b.lines = len(rows)
-		m.b.page = m.leaf(leaf{rect: m.lay.Sheet, page: m.b.page, now: m.b.focus, name: "Help", about: linesOf(len(rows)), back: "Back to the bench"}, m.help(rows))
-		m.s.key.page = m.b.page
+		m.open(leaf{name: "Help", about: linesOf(len(rows))}, m.help(rows))
 	case keysPanel:
 		m.pages("Keys", m.keyRows(m.b.keys, m.b.set, m.sheetWidth()))
 	case controlsPanel:
@@ -87,17 +99,22 @@ type leaf struct {
 	back string
 
 	about string      // said behind the name
-	now   describe.ID // the line that has the focus
+	now   describe.ID // what has the focus
 }
 
 // pages opens a panel over the rock.
-func (m *maker) pages(name string, blocks []block) {
-	m.leaf(leaf{rect: m.lay.Sheet, page: m.b.page, name: name, back: "Back to the bench"}, blocks)
+func (m *maker) pages(name string, blocks []block) { m.open(leaf{name: name}, blocks) }
+
+// open opens a panel over the rock, on the page where the focus is.
+func (m *maker) open(f leaf, blocks []block) {
+	f.rect, f.page, f.now, f.back = m.lay.Sheet, m.b.page, m.b.focus, "Back to the bench"
+	m.b.page = m.leaf(f, blocks)
+	m.s.key.page = m.b.page
 }
 
 // leaf lays blocks out below the name of a panel; what does not fit goes on
-// the next page. It returns the page that is open, which is where the line with
-// the focus stands.
+// the next page. It returns the page that is open, which is where what has the
+// focus stands.
 func (m *sketch) leaf(f leaf, blocks []block) (page int) {
 	u, r := m.lay.Unit, f.rect
 	z := &m.zones[sheetZone]
