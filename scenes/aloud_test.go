@@ -1,6 +1,8 @@
 package scenes
 
 import (
+	"fmt"
+	"math"
 	"regexp"
 	"slices"
 	"strings"
@@ -13,6 +15,7 @@ import (
 	"cuesta/scenes/keymap"
 	"cuesta/scenes/lesson"
 	"cuesta/scenes/session"
+	"cuesta/scenes/spoken"
 	"cuesta/sim"
 )
 
@@ -497,5 +500,111 @@ func TestBackFromTheBenchOfAQuestion(t *testing.T) {
 	}
 	if hasWords(said, "Measure the slab") || hasWords(said, m.Title()) {
 		t.Errorf("the question is said once more: %q", said)
+	}
+}
+
+// lineOf is the line of the bench in words that does what a command does.
+func lineOf(c sim.Command) string {
+	word := map[sim.Kind]string{sim.Swing: "swing", sim.Roll: "roll", sim.Arm: "arm", sim.Flip: "flip", sim.Tap: "tap", sim.Calibrate: "calibrate"}[c.Kind]
+	if c.Angle == 0 {
+		return word
+	}
+	return fmt.Sprintf("%s %g", word, math.Round(c.Angle.Degrees()*10)/10)
+}
+
+// What is done is told with its amount, in the sentence of the bench in words.
+func TestASmallMoveIsToldAsInWords(t *testing.T) {
+	up, down, left, right := input.Press{Key: input.Up}, input.Press{Key: input.Down}, input.Press{Key: input.Left}, input.Press{Key: input.Right}
+	fine, large := func(p input.Press) input.Press { p.Mods = input.Ctrl; return p }, func(p input.Press) input.Press { p.Mods = input.Shift; return p }
+	tap, flip, turn, calibrate := input.Press{Key: input.Space}, input.Press{Rune: 'f'}, input.Press{Rune: 't'}, input.Press{Rune: 'k'}
+	for m, presses := range map[Method][]input.Press{
+		MethodEdge:   {up, up, down, fine(up), large(down), left, right, right, fine(left), flip, up, tap, tap, turn, up, down, down, down, fine(up), right, {Rune: ']'}, flip, up},
+		MethodLid:    {up, down, fine(down), large(down), large(down), large(down), left, right, tap, flip},
+		MethodSensor: {left, large(right), calibrate, flip},
+	} {
+		p := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+		b, err := NewBench(BenchOptions{Plane: &p, Seed: 3, Method: &m})
+		if err != nil {
+			t.Fatal(err)
+		}
+		a := hears(b)
+		a.wait(60)
+		for i, k := range presses {
+			ses, err := session.Resume(b.ses.Recording(), b.ses.Options())
+			if err != nil {
+				t.Fatal(err)
+			}
+			said := a.press(k)
+			entries := b.ses.Recording().Entries
+			done := entries[len(entries)-1].Command
+			if done.Kind == sim.Place {
+				continue
+			}
+			r, _ := spoken.NewBench(ses, nil).Line(lineOf(done))
+			if first := firstSentence(r.Said); !slices.Contains(said, first) {
+				t.Errorf("%v, press %d: %q, want %q as in words", m, i, said, first)
+			}
+		}
+	}
+}
+
+// A run of taps is one sentence, however long it is, and the same once more is
+// told once more.
+func TestARunOfTapsIsToldOnce(t *testing.T) {
+	right, up := input.Press{Key: input.Right}, input.Press{Key: input.Up, Mods: input.Ctrl}
+	b, a := benchAloud(t)
+	a.wait(60)
+	runs := []struct {
+		presses []input.Press
+		want    []string
+	}{
+		{[]input.Press{right}, []string{"Swung 1°, clockwise seen from above."}},
+		{[]input.Press{right}, []string{"Swung 1°, clockwise seen from above."}},
+		{slices.Repeat([]input.Press{right}, 30), []string{"Swung 30°, clockwise seen from above."}},
+		{[]input.Press{right, up, right, up, up}, []string{"Swung 2°, clockwise seen from above.", "Rolled 0.3°, right side down."}},
+		{[]input.Press{right, {Key: input.Left}}, []string{"To and fro, and back where it was."}},
+	}
+	for _, r := range runs {
+		said := slices.DeleteFunc(a.press(r.presses...), func(s string) bool {
+			return !strings.HasPrefix(s, "Swung") && !strings.HasPrefix(s, "Rolled") && !strings.HasPrefix(s, "To and")
+		})
+		if !slices.Equal(said, r.want) {
+			t.Errorf("%d presses: %q, want %q", len(r.presses), said, r.want)
+		}
+	}
+	if b.phase != measuring {
+		t.Error("the task has ended")
+	}
+}
+
+// On another plane nothing is told of what was done on the last.
+func TestMovesAreToldOnTheirOwnPlane(t *testing.T) {
+	_, a := benchAloud(t)
+	a.said = nil
+	a.frame(input.Frame{Presses: []input.Press{{Key: input.Right}}})
+	for _, r := range "035/30" {
+		a.frame(input.Frame{Presses: []input.Press{{Rune: r}}})
+	}
+	a.key(input.Enter)
+	a.frame(input.Frame{Presses: []input.Press{{Key: input.Enter}}})
+	if said := a.key(input.F1); hasWords(said, "Swung") {
+		t.Errorf("%q", said)
+	}
+	a.key(input.Escape)
+	if n := a.Description().Find(idDone); n != nil && n.Name != "" {
+		t.Errorf("the new plane still tells %q", n.Name)
+	}
+}
+
+// A move that live play has not yet told is not waited for on the step.
+func TestAStepDoesNotWaitForTheMovesOfLivePlay(t *testing.T) {
+	x, a := lectureAloud(t, Settings{})
+	a.key(input.F5)
+	a.frame(input.Frame{Presses: []input.Press{{Key: input.Right}}})
+	if !a.Description().Acting {
+		t.Fatal("live play tells nothing of a move")
+	}
+	if a.frame(input.Frame{Presses: []input.Press{{Key: input.Escape}}}); x.play.IsLive() || a.Description().Acting {
+		t.Error("the step waits for a move")
 	}
 }

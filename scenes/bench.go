@@ -91,6 +91,7 @@ type Bench struct {
 	insets  *inset.Set
 	screen  screen
 	issued  []sim.Command
+	done    doings
 	closing error
 	exam    *exam  // where the bench answers a question of a form
 	leave   func() // for the hall, where there is one
@@ -161,6 +162,7 @@ func (b *Bench) begin() {
 	b.note.clear()
 	b.edited()
 	b.water = 0
+	b.done = doings{}
 	b.focus = idInstrument
 	b.obs = b.ses.World().Observe()
 	b.turn.meet(b.ses.World().Pose(), true)
@@ -240,12 +242,14 @@ func (b *Bench) Close() error {
 
 // do sends a command to the world and keeps it for the caller of Update.
 func (b *Bench) do(c sim.Command) {
+	from, before := b.ses.World().Pose(), b.obs
 	if err := b.ses.Do(c); err != nil {
 		b.say(err.Error())
 		return
 	}
 	b.issued = append(b.issued, c)
 	b.obs = b.ses.World().Observe()
+	b.done.add(c, from, b.ses.World().Pose(), before, b.obs)
 	turned := c.Kind == sim.Place || c.Kind == sim.Flip
 	b.turn.meet(b.ses.World().Pose(), b.set.Calm || !turned)
 }
@@ -325,6 +329,7 @@ func (b *Bench) advance(ticks int) {
 	ticks = min(max(ticks, 0), longestFrame)
 	b.repeatHeld(ticks)
 	b.ses.Advance(ticks)
+	b.done.pass(ticks)
 	b.obs = b.ses.World().Observe()
 	b.blink = (b.blink + ticks) % (2 * caretTicks)
 	b.turn.meet(b.ses.World().Pose(), true) // however it came there
@@ -353,6 +358,7 @@ func (b *Bench) rise(ticks int) {
 func (b *Bench) Description() *describe.Tree {
 	t := &b.screen.tree
 	tellInstrument(t, b.ses, spoken.Glance(b.ses))
+	b.done.tell(t)
 	return t
 }
 

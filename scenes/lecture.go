@@ -176,6 +176,7 @@ func (t *Lecture) advance(ticks int) {
 	ticks = min(max(ticks, 0), longestFrame)
 	t.idle = min(t.idle+ticks, hideAfter)
 	t.repeatHeld(ticks)
+	t.handled().pass(ticks)
 	if !t.blank && t.panel == noPanel || t.play.IsLive() {
 		before := t.play.At()
 		did, err := t.play.Advance(ticks)
@@ -257,7 +258,16 @@ func (t *Lecture) try(err error) {
 // tells it.
 func (t *Lecture) Description() *describe.Tree {
 	tellInstrument(&t.screen.tree, t.play.Session(), strings.Join(t.play.Told(), " "))
+	t.handled().tell(&t.screen.tree)
 	return &t.screen.tree
+}
+
+// handled is what is done in live play.
+func (t *Lecture) handled() *doings {
+	if t.hand == nil {
+		return new(doings)
+	}
+	return &t.hand.done
 }
 
 // Picture draws the lecture into l.

@@ -10,8 +10,8 @@ import (
 // else, so it tells no answer before the screen does.
 //
 // A status is told without moving the focus (WCAG 2.2, 4.1.3). What a picture
-// shows may change many times a second; it is told when it has come to rest,
-// and now and then while it goes on changing.
+// shows may change many times a second; it is told when it has come to rest and
+// nothing is being done, and now and then while it goes on changing.
 type Herald struct {
 	now int // ticks that have passed
 	heard
@@ -228,7 +228,7 @@ func (h *Herald) hearImages(t *Tree) {
 	var images []picture
 	t.Root.walk(func(n *Node) {
 		if n.Role == Image && n.Value != "" {
-			images = append(images, h.hearImage(n))
+			images = append(images, h.hearImage(n, t.Acting))
 		}
 	})
 	h.images = images
@@ -236,7 +236,7 @@ func (h *Herald) hearImages(t *Tree) {
 
 // hearImage tells of a picture what is due, and returns what is then known of
 // it.
-func (h *Herald) hearImage(n *Node) picture {
+func (h *Herald) hearImage(n *Node, acting bool) picture {
 	i := slices.IndexFunc(h.images, func(p picture) bool { return p.id == n.ID })
 	if i < 0 || h.images[i].name != n.Name || h.whole == n.ID {
 		if h.whole != n.ID {
@@ -254,7 +254,7 @@ func (h *Herald) hearImage(n *Node) picture {
 		}
 		return p
 	}
-	if h.now-p.since >= still || h.now-p.last >= most {
+	if h.now-p.since >= still && !acting || h.now-p.last >= most {
 		if s := h.news(p); s != "" {
 			h.say(pictureWords(n.Name, s))
 		}

@@ -13,6 +13,13 @@ func tree(focus describe.ID, nodes ...describe.Node) *describe.Tree {
 	return &describe.Tree{Root: describe.Node{Name: "Screen", Children: nodes}, Focus: focus}
 }
 
+// acting is a screen on which something is being done.
+func acting(nodes ...describe.Node) *describe.Tree {
+	t := tree(0, nodes...)
+	t.Acting = true
+	return t
+}
+
 func TestSay(t *testing.T) {
 	tests := []struct {
 		node describe.Node
@@ -156,6 +163,14 @@ func TestHerald(t *testing.T) {
 			{10, tree(0, level("b")), ""},
 			{10, tree(0, level("a")), ""},
 			{500, tree(0, level("a")), ""},
+		}},
+		{"what is done is told before what has come of it", []step{
+			{0, acting(level("left")), "Level: left."},
+			{40, acting(level("right")), ""},
+			{40, acting(level("right")), ""},
+			{1, tree(0, status("Rolled."), level("right")), "Rolled.|Level: right."},
+			{1, acting(status("Rolled."), level("wall")), ""},
+			{300, acting(status("Rolled."), level("wall")), "Level: wall."},
 		}},
 		{"of whole sentences those that are new", []step{
 			{0, tree(0, level("It slopes. The bubble is left.")), "It slopes.|The bubble is left."},

@@ -60,8 +60,9 @@ type ID uint16
 
 // Tree is the description of a whole screen.
 type Tree struct {
-	Root  Node
-	Focus ID // the node that has the keyboard, or 0
+	Root   Node
+	Focus  ID   // the node that has the keyboard, or 0
+	Acting bool // something is being done, and will be told before what has come of it
 }
 
 // Order returns the focusable, enabled nodes in reading order.

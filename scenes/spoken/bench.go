@@ -118,8 +118,8 @@ func (b *Bench) move(l Line) Reply {
 		return b.refuse(sorry(l, err))
 	}
 	b.ses.Advance(moving)
-	after := b.seen()
-	return b.say(moved(l, from, b.ses.World().Pose(), before, after) + " " + b.state())
+	m := moveOf(l.Command(), from, b.ses.World().Pose(), before, b.seen())
+	return b.say(m.words() + m.became(before) + m.stopped() + " " + b.state())
 }
 
 // sorry says in words why the world refused a line.

@@ -1,7 +1,6 @@
 package spoken
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 	"strconv"
@@ -27,34 +26,6 @@ func eastWest(d orient.Angle) string {
 		return short(d) + "° west"
 	}
 	return short(d) + "° east"
-}
-
-// moved says what a line has done, as far as it went.
-func moved(l Line, from, to sim.Pose, before, after sim.Observation) string {
-	switch l.Word {
-	case Seat:
-		return seated(after)
-	case Swing:
-		return turned("Swung", l.Angle, "clockwise seen from above", "anticlockwise seen from above") + otherEdge(before, after)
-	case Roll:
-		return rolled(rollOf(from, to), after) + contact(after)
-	case Arm:
-		return armTurned(before, after)
-	case Flip:
-		return "Turned end for end." + otherEdge(before, after)
-	case Ring:
-		return "The dial is set to a declination of " + ringSet(after) + "."
-	case Tap:
-		return "Tapped the case."
-	case Lock:
-		return "The needle is locked."
-	case Free:
-		return freed(after)
-	case Calibrate:
-		return "The sensor was turned through all directions and knows its own iron now."
-	case Nothing, Wait, Look, Bubble, Read, Note, Picture, Reveal, New, Help, Quit:
-	}
-	return ""
 }
 
 func seated(o sim.Observation) string {
@@ -86,66 +57,18 @@ func turned(verb string, a orient.Angle, plus, minus string) string {
 	return verb + " " + fine(a) + "°, " + way + "."
 }
 
-// rollOf is how far the instrument was rolled, right side down or hinge open.
-func rollOf(from, to sim.Pose) orient.Angle {
-	a := to.Roll[to.Seat] - from.Roll[to.Seat]
-	if to.Seat != sim.OnLid && to.Seated == sim.Left {
-		return -a
-	}
-	return a
-}
-
-func rolled(a orient.Angle, after sim.Observation) string {
-	switch after.Seat {
-	case sim.OnSide:
-		return cmp.Or(unmoved("The plate", a), "Rolled "+fine(a)+"°.") + " " + face(after)
-	case sim.OnLid:
-		return cmp.Or(unmoved("The hinge", a), turned("The hinge turned", a, "forward end up", "forward end down"))
-	case sim.OnEdge, sim.OnBack:
-	}
-	return cmp.Or(unmoved("The plate", a), turned("Rolled", a, "right side down", "left side down"))
-}
+// least is what rounding leaves of a turn that went nowhere.
+const least orient.Angle = 1e-9
 
 // unmoved says that a turn was too small to be told in figures, or is "".
 func unmoved(what string, a orient.Angle) string {
 	switch {
-	case a.Abs() < 1e-9: // what rounding leaves at a stop
+	case a.Abs() < least:
 		return what + " did not move."
 	case a.Abs() < orient.Degree/2000:
 		return what + " hardly moved."
 	}
 	return ""
-}
-
-// otherEdge tells that the plate has come to stand on its other long edge.
-func otherEdge(before, after sim.Observation) string {
-	if before.Seated == after.Seated {
-		return ""
-	}
-	return " The plate now stands on its " + edge(after.Seated) + " long edge."
-}
-
-func contact(o sim.Observation) string {
-	switch {
-	case !o.Touching:
-		return ""
-	case o.Seat == sim.OnLid:
-		return " It is at its stop."
-	}
-	return " The plate touches the rock and goes no further that way."
-}
-
-func armTurned(before, after sim.Observation) string {
-	a := after.Arc.Arm - before.Arc.Arm
-	end := " Its index end went up."
-	if (a > 0) != (after.Seated == sim.Left) {
-		end = " Its index end went down."
-	}
-	text := cmp.Or(unmoved("The arm", a), turned("The arm turned", a, "away from the seated edge", "towards the seated edge")+end)
-	if after.Arc.Arm <= 0 || after.Arc.Arm >= orient.Right {
-		text += " It is at its stop."
-	}
-	return text
 }
 
 func ringSet(o sim.Observation) string {
