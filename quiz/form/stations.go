@@ -31,6 +31,7 @@ type stationsTOML struct {
 type stationTOML struct {
 	Name   any `toml:"name"`
 	Words  any `toml:"words"`
+	What   any `toml:"surface"`
 	Plane  any `toml:"plane"`
 	Strike any `toml:"strike_uncertainty"`
 	Dip    any `toml:"dip_uncertainty"`
@@ -103,11 +104,15 @@ func (c checker) station(path string, in stationTOML, p Part, seen map[string]st
 	st := &p.Spec.Station
 	st.Name = c.stationName(path, in.Name, seen)
 	st.Words = c.text(path+".words", in.Words)
+	st.Surface = item.Surface(c.Word(path+".surface", in.What, 0, item.Surfaces()...))
 	st.Note = c.text(path+".note", in.Note)
 	st.Strike = c.angle(path+".strike_uncertainty", in.Strike, 0, mostOff)
 	st.Dip = c.angle(path+".dip_uncertainty", in.Dip, 0, mostOff)
 	p.Points = c.Number(path+".points", in.Points, 1, 0, mostPoints)
 	st.Plane, st.Known = c.plane(path+".plane", in.Plane, p.Spec.Notation)
+	if st.Plane.Overturned && !st.Surface.HasWayUp() {
+		c.Blame(path+".plane", "plane: a %s has no way up; leave out \"overturned\"", st.Surface.Noun())
+	}
 	if in.Plane == nil && (in.Strike != nil || in.Dip != nil) {
 		c.Blame(path, "station %s: it has an uncertainty but no plane; write both, such as plane = \"035/30\"", shortened(st.Name))
 	}

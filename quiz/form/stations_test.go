@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"cuesta/orient"
+	"cuesta/quiz/item"
 )
 
 const oneStation = "\n[[station]]\nname = \"A\"\nplane = \"035/30\"\n"
@@ -191,4 +192,36 @@ func FuzzReadStations(f *testing.F) {
 			t.Fatalf("the copy for the room has code %s, %v, want %s", g.Code, err, form.Code)
 		}
 	})
+}
+
+// A lab holds other surfaces than bedding, from a closed list.
+func TestASurfaceIsOneOfTheTrade(t *testing.T) {
+	lab := func(lines string) string { return "title = \"a\"\n[[station]]\nname = \"A\"\n" + lines }
+	for line, want := range map[string]item.Surface{
+		"": item.Bedding, "surface = \"joint\"\n": item.Joint, "surface = \"fault\"\n": item.Fault, "surface = \"slab\"\n": item.BareSlab,
+	} {
+		b, err := ReadStations(strings.NewReader(lab(line + "plane = \"035/30\"\n")))
+		if err != nil || b.Parts[0].Spec.Station.Surface != want {
+			t.Errorf("%q: got %v, %v, want %v", line, b.Parts, err, want)
+			continue
+		}
+		var blind bytes.Buffer
+		if err := b.WriteBlind(&blind); err != nil {
+			t.Fatal(err)
+		}
+		if c, err := ReadStations(&blind); err != nil || c.Parts[0].Spec.Station.Surface != want {
+			t.Errorf("%q: the copy for the room says %v, %v, want %v", line, c.Parts, err, want)
+		}
+	}
+	for lines, want := range map[string]string{
+		"surface = \"foliaton\"\nplane = \"035/30\"\n":         `line 4, column 1: surface: read "foliaton"; perhaps "foliation" was meant`,
+		"surface = \"table\"\nplane = \"035/30\"\n":            `line 4, column 1: surface: read "table"; write one of bedding, joint, cleavage, foliation, fault, slab`,
+		"surface = 3\nplane = \"035/30\"\n":                    `line 4, column 1: surface: read 3; write one of bedding`,
+		"surface = \"joint\"\nplane = \"035/30 overturned\"\n": `line 5, column 1: plane: a joint has no way up; leave out "overturned"`,
+	} {
+		_, err := ReadStations(strings.NewReader(lab(lines)))
+		if got := said(t, err); len(got) != 1 || !strings.HasPrefix(got[0], want) {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
 }

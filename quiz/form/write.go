@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"cuesta/quiz"
+	"cuesta/quiz/item"
 )
 
 // Write writes the blueprint as TOML that ReadBlueprint takes back. What a part
@@ -128,6 +129,7 @@ func (b Blueprint) WriteBlind(to io.Writer) error {
 		w.text.WriteString("\n[[station]]\n")
 		w.line("name", quoted(p.Spec.Station.Name))
 		w.lineUnless(p.Spec.Station.Words == "", "words", quoted(p.Spec.Station.Words))
+		w.lineUnless(p.Spec.Station.Surface == item.Bedding, "surface", quoted(p.Spec.Station.Surface.String()))
 		w.line("points", plain(p.Points))
 	}
 	_, err := io.WriteString(to, w.text.String())

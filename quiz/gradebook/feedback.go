@@ -138,9 +138,18 @@ func itemOf(i int, m grade.Marked) itemFeedback {
 		f.Said = append(f.Said, strings.Split(m.Mark.Said, "\n")...)
 	}
 	if v := m.Mark.Verdict; v != nil && m.Plane != nil && v.OtherSide() {
-		f.Said = append(f.Said, fmt.Sprintf("The answer dips to the %s, the bed to the %s.", m.Plane.Answer.DipDirection().Letters(), m.Plane.Truth.DipDirection().Letters()))
+		f.Said = append(f.Said, fmt.Sprintf("The answer dips to the %s, the %s to the %s.",
+			m.Plane.Answer.DipDirection().Letters(), surfaceOf(m.Item).Noun(), m.Plane.Truth.DipDirection().Letters()))
 	}
 	return f
+}
+
+// surfaceOf is what is measured: bedding, but for a station of another surface.
+func surfaceOf(it item.Item) item.Surface {
+	if st, ok := it.(item.AtStation); ok {
+		return st.Station().Surface
+	}
+	return item.Bedding
 }
 
 // state is the outcome in a word or two, and the class of the style.

@@ -16,9 +16,10 @@ type labStation struct{ station string }
 
 // Station is a real slab with its card, and how it lies where that is known.
 type Station struct {
-	Name  string // on its card
-	Words string // what it is, or ""
-	Mean  bool   // the mean of a student's readings counts, not the last
+	Name    string  // on its card
+	Words   string  // what it is, or ""
+	Surface Surface // what is measured
+	Mean    bool    // the mean of a student's readings counts, not the last
 
 	// How the instructor found it to lie. No form and no submission holds it.
 	Known       bool
@@ -109,7 +110,7 @@ func (it stationItem) Prompt() string {
 	if it.station.Words != "" {
 		text += ", " + it.station.Words
 	}
-	text += ". Measure the slab and write it as " + notationNames[it.notation] + "."
+	text += ". Measure the " + it.station.Surface.Measured() + " and write it as " + notationNames[it.notation] + "."
 	switch {
 	case it.place == 0:
 		return text
@@ -141,19 +142,26 @@ func (it stationItem) Key() string {
 // instrument, so the evidence is not looked at, and no mistake is named that
 // only the pose of the instrument could show.
 func (it stationItem) Mark(answer string, _ Evidence) Mark {
-	if it.station.Known {
-		return it.planar.Mark(answer, Evidence{})
-	}
 	if len(answer) > longest {
 		return refused(errLong)
 	}
 	entry, err := orient.Parse(answer, it.notation)
-	if err != nil {
-		m := refused(err)
-		m.Said = "This could not be read. " + explained(err)
-		return m
+	s := it.station.Surface
+	switch {
+	case err == nil && entry.Plane.Overturned && !s.HasWayUp():
+		return unread(fmt.Errorf("a %s has no way up; leave out \"overturned\"", s.Noun()))
+	case it.station.Known:
+		return s.told(it.planar.Mark(answer, Evidence{}))
+	case err != nil:
+		return s.told(unread(err))
 	}
 	return Mark{Understood: entry.Understood()}
+}
+
+func unread(err error) Mark {
+	m := refused(err)
+	m.Said = "This could not be read. " + explained(err)
+	return m
 }
 
 // MarkAll marks the plane that counts.
@@ -163,7 +171,7 @@ func (it stationItem) MarkAll(readings []string) (counts string, m Mark) {
 		return counts, m
 	}
 	v := *m.Verdict
-	m.Mistakes, m.Said = nil, part(v)+" But the readings do not agree, and each may be off in its own way."
+	m.Mistakes, m.Said = nil, it.station.Surface.In(part(v))+" But the readings do not agree, and each may be off in its own way."
 	v.Mistakes, v.Said, m.Verdict = nil, m.Said, &v
 	return counts, m
 }

@@ -82,7 +82,7 @@ func blind(lab form.Blueprint) form.Blueprint {
 	lab.Parts = slices.Clone(lab.Parts)
 	for i := range lab.Parts {
 		s := &lab.Parts[i].Spec.Station
-		*s = item.Station{Name: s.Name, Words: s.Words, Mean: s.Mean}
+		*s = item.Station{Name: s.Name, Words: s.Words, Surface: s.Surface, Mean: s.Mean}
 	}
 	return lab
 }

@@ -2,6 +2,7 @@ package paper
 
 import (
 	"fmt"
+	"strings"
 
 	"cuesta/quiz"
 	"cuesta/quiz/form"
@@ -52,7 +53,7 @@ func steps(b form.Blueprint, p form.Part) []string {
 		write += fmt.Sprintf(". Lift the instrument off, seat it anew and read again, %s in all; then write your readings at the keyboard.", timesWords(p.Attempts))
 	}
 	return []string{
-		"Look first: which face is bedding, and is it clean? Keep keys, knives and telephones away from the needle.",
+		"Look first: which face " + p.Spec.Station.Surface.Face() + ", and is it clean? Keep keys, knives and telephones away from the needle.",
 		"Lay your right hand flat on the face, fingers down the dip: the thumb points to the strike end to write.",
 		"Strike: seat a long edge on the rock, centre the round level, let the needle rest, read its north end to the degree.",
 		"Dip: turn the instrument on its side, edge straight down the dip, centre the tube level, read the degree scale.",
@@ -94,7 +95,7 @@ func (s setting) card(b form.Blueprint, p form.Part) block {
 	var k stack
 	w, st := s.column(), p.Spec.Station
 	if st.Words == "" {
-		st.Words = "The slab beside this card"
+		st.Words = "The " + st.Surface.Measured() + " beside this card"
 	}
 	k.put(s.nameplate(st.Name))
 	k.paragraph(pdf.Paragraph, capital(st.Words)+".", draw.Bold, sizeCard+3, w, 4)
@@ -203,6 +204,9 @@ func stationRow(it item.AtStation, points float64) []string {
 		strike = "not asked"
 	}
 	about := st.Words
+	if st.Surface != item.Bedding {
+		about = strings.Trim(st.Surface.String()+"; "+about, "; ")
+	}
 	if st.Note != "" {
 		if about != "" {
 			about += "; "
@@ -227,7 +231,7 @@ func counting(b form.Blueprint) string {
 // why is the formula of the tolerance.
 func (s setting) why(b form.Blueprint) block {
 	t := b.Tolerance
-	text := fmt.Sprintf("A strike may be off by %[1]s° of reading, by what %[2]s° of levelling turns it on the gentlest bed that your own value leaves, "+
+	text := fmt.Sprintf("A strike may be off by %[1]s° of reading, by what %[2]s° of levelling turns it at the gentlest dip that your own value leaves, "+
 		"asin(tan %[2]s° / tan (dip − its uncertainty)), and by what your strike may be off by; a dip by %[3]s° and by what your dip may be off by. "+
 		"They add, because the worst case of two careful people is that both are off, to opposite sides.",
 		number(t.Reading.Degrees()), number(t.Levelling.Degrees()), number(t.Dip.Degrees()))

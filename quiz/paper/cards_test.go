@@ -137,3 +137,18 @@ func TestStationKey(t *testing.T) {
 		t.Errorf("got %v", p)
 	}
 }
+
+// The card says which face to read, in the words of its surface.
+func TestCardsNameTheSurface(t *testing.T) {
+	b := stations(t, `surface = "cleavage"`, `surface = "fault"`, `words = "slate, leaning on the low bench"`, "")
+	file, err := Cards(b, A4)
+	if err != nil {
+		t.Fatal(err)
+	}
+	text := words(poppler(t, "pdftotext", file, "-layout"))
+	for _, want := range []string{"which face is bedding", "which face is the fault plane", "The fault plane beside this card."} {
+		if !strings.Contains(text, want) {
+			t.Errorf("no %q on the cards", want)
+		}
+	}
+}
