@@ -608,3 +608,31 @@ func TestAStepDoesNotWaitForTheMovesOfLivePlay(t *testing.T) {
 		t.Error("the step waits for a move")
 	}
 }
+
+// The noise of a sensor does not rest; what it shows is told when something has
+// been done, or is asked for.
+func TestTheNoiseOfTheSensorIsNotTold(t *testing.T) {
+	m := MethodSensor
+	for _, dip := range []float64{2, 30, 80} { // the gentler the bed, the more its direction wanders
+		p := orient.PlaneOf(35*orient.Degree, orient.Angle(dip)*orient.Degree)
+		b, err := NewBench(BenchOptions{Plane: &p, Seed: 3, Method: &m})
+		if err != nil {
+			t.Fatal(err)
+		}
+		a := hears(b)
+		a.wait(20)
+		for _, k := range []input.Press{{Key: input.Tab}, {Rune: 'k'}, {Key: input.Right}, {Rune: 'd'}, {Rune: 'f'}} {
+			said := a.press(k)
+			if (k.Rune == 'k' || k.Rune == 'd') && !hasWords(said, "The sensor shows") {
+				t.Errorf("dip %v, %+v: %q", dip, k, said)
+			}
+			if n := strings.Count(b.notice, "The sensor shows"); k.Rune == 'd' && n != 1 {
+				t.Errorf("dip %v: the reading stands %d times in %q", dip, n, b.notice)
+			}
+			a.said = nil
+			if a.wait(300); len(a.said) > 0 {
+				t.Errorf("dip %v, %+v: 30 s after it %q", dip, k, a.said)
+			}
+		}
+	}
+}

@@ -59,6 +59,7 @@ type Bench struct {
 	ses    *session.Session
 	field  sim.Field
 	obs    sim.Observation
+	sensed sim.Sensor // as the last move left it: its noise is not told
 
 	phase         phase
 	note          field
@@ -165,6 +166,7 @@ func (b *Bench) begin() {
 	b.done = doings{}
 	b.focus = idInstrument
 	b.obs = b.ses.World().Observe()
+	b.sensed = b.obs.Sensor
 	b.turn.meet(b.ses.World().Pose(), true)
 	b.view.follow(b, true)
 }
@@ -249,6 +251,9 @@ func (b *Bench) do(c sim.Command) {
 	}
 	b.issued = append(b.issued, c)
 	b.obs = b.ses.World().Observe()
+	if c.Kind != sim.Read {
+		b.sensed = b.obs.Sensor
+	}
 	b.done.add(c, from, b.ses.World().Pose(), before, b.obs)
 	turned := c.Kind == sim.Place || c.Kind == sim.Flip
 	b.turn.meet(b.ses.World().Pose(), b.set.Calm || !turned)
@@ -357,23 +362,24 @@ func (b *Bench) rise(ticks int) {
 // now, in the words of the spoken bench.
 func (b *Bench) Description() *describe.Tree {
 	t := &b.screen.tree
-	tellInstrument(t, b.ses, spoken.Glance(b.ses))
+	o := b.obs
+	o.Sensor = b.sensed
+	tellInstrument(t, b.ses, o, spoken.Glance(b.ses, o))
 	b.done.tell(t)
 	return t
 }
 
 // tellInstrument fills in what is to be seen of an instrument, of its level and
 // of its needle.
-func tellInstrument(t *describe.Tree, s *session.Session, seen string) {
+func tellInstrument(t *describe.Tree, s *session.Session, o sim.Observation, seen string) {
 	if n := t.Find(idInstrument); n != nil {
 		n.Value = seen
 	}
-	seat := s.World().Pose().Seat
-	if n := t.Find(idRound); n != nil && seat != sim.OnBack {
-		n.Value = spoken.Level(s)
+	if n := t.Find(idRound); n != nil && o.Seat != sim.OnBack {
+		n.Value = spoken.Level(o)
 	}
-	if n := t.Find(idDial); n != nil && seat == sim.OnBack {
-		n.Value = spoken.Level(s)
+	if n := t.Find(idDial); n != nil && o.Seat == sim.OnBack {
+		n.Value = spoken.Level(o)
 	}
 	if n := t.Find(idHinge); n != nil {
 		n.Value = spoken.Hinge(s)

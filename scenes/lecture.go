@@ -257,7 +257,7 @@ func (t *Lecture) try(err error) {
 // Description is the screen in words. What is to be seen is told as the terminal
 // tells it.
 func (t *Lecture) Description() *describe.Tree {
-	tellInstrument(&t.screen.tree, t.play.Session(), strings.Join(t.play.Told(), " "))
+	tellInstrument(&t.screen.tree, t.play.Session(), t.obs, strings.Join(t.play.Told(), " "))
 	t.handled().tell(&t.screen.tree)
 	return &t.screen.tree
 }

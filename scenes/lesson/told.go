@@ -54,7 +54,7 @@ func (p *Player) tellThing(t Thing) string {
 		if p.watched() {
 			return ""
 		}
-		return spoken.Glance(p.ses)
+		return spoken.Glance(p.ses, p.ses.World().Observe())
 	case Levels: // what it shows is told with the instrument
 		return ""
 	case Scale:

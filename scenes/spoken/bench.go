@@ -54,7 +54,7 @@ func (b *Bench) do(l Line) Reply {
 		b.ses.Advance(l.Ticks)
 		return b.say(waited(l.Ticks) + " " + b.state())
 	case Look:
-		return b.say(b.look())
+		return b.say(look(b.ses, b.seen()))
 	case Bubble:
 		return b.say(bubble(b.seen()))
 	case Read:
@@ -209,7 +209,7 @@ func (b *Bench) next(l Line) Reply {
 	if err := b.ses.Next(seed); err != nil {
 		return b.refuse("That could not be done: " + sentence(err.Error()))
 	}
-	return b.say(fmt.Sprintf("A new plane, from seed %d.%s %s", seed, b.ringWords(), b.look()))
+	return b.say(fmt.Sprintf("A new plane, from seed %d.%s %s", seed, b.ringWords(), look(b.ses, b.seen())))
 }
 
 func (b *Bench) seen() sim.Observation { return b.ses.World().Observe() }

@@ -7,13 +7,16 @@ import (
 	"cuesta/sim"
 )
 
-// Glance says where everything is on a bench, as the line look does, for front
-// ends that describe the same bench.
-func Glance(s *session.Session) string { return (&Bench{ses: s}).look() }
+// Glance says where everything is on a bench where this is to be seen, as the
+// line look does, for front ends that describe the same bench.
+func Glance(s *session.Session, o sim.Observation) string { return look(s, o) }
 
 // Shown says what scale and level show, as the lines read and bubble do.
 func Shown(s *session.Session) string {
 	o := s.World().Observe()
+	if o.Seat == sim.OnBack { // there both are the same
+		return reading(o)
+	}
 	return reading(o) + " " + bubble(o)
 }
 
@@ -21,7 +24,7 @@ func Shown(s *session.Session) string {
 func Reading(s *session.Session) string { return reading(s.World().Observe()) }
 
 // Level says where the bubble of the level in use is, as Glance does.
-func Level(s *session.Session) string { return bubble(s.World().Observe()) }
+func Level(o sim.Observation) string { return bubble(o) }
 
 // Hinge says how far the hinge of the lid is open, as Glance does.
 func Hinge(s *session.Session) string { return hinge(s.World().Observe()) }

@@ -5,15 +5,15 @@ import (
 	"math"
 
 	"cuesta/orient"
+	"cuesta/scenes/session"
 	"cuesta/sim"
 )
 
 // look says where everything is, as a student sees it who stands before the
 // rock: which way things fall, to the eye, and no azimuth.
-func (b *Bench) look() string {
-	w := b.ses.World()
-	o, p := w.Observe(), w.Pose()
-	text := slope(b.ses.Truth().Dip) + " " + seated(o) + " " + arrow(p.Swing, b.ses.Truth().Dip)
+func look(s *session.Session, o sim.Observation) string {
+	dip := s.Truth().Dip
+	text := slope(dip) + " " + seated(o) + " " + arrow(s.World().Pose().Swing, dip)
 	switch o.Seat {
 	case sim.OnSide:
 		return text + " " + face(o) + " " + armWords(o) + " " + tubeBubble(o.Tube)
