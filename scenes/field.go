@@ -1,5 +1,10 @@
 package scenes
 
+import (
+	"slices"
+	"strings"
+)
+
 // field is the line of the notebook being written, with a caret and undo.
 type field struct {
 	text  []rune
@@ -62,6 +67,31 @@ func (f *field) replace(s string) bool {
 	}
 	f.keep()
 	f.set(string(text))
+	return true
+}
+
+// has says whether a word stands in the field, in small letters or capitals.
+func (f *field) has(word string) bool {
+	return slices.ContainsFunc(strings.Fields(f.String()), func(s string) bool { return strings.EqualFold(s, word) })
+}
+
+// toggle writes a word behind what stands there, or takes it away. The caret
+// stays before it.
+func (f *field) toggle(word string) bool {
+	text, at := f.String(), f.caret
+	if f.has(word) {
+		rest := slices.DeleteFunc(strings.Fields(text), func(s string) bool { return strings.EqualFold(s, word) })
+		text = strings.Join(rest, " ")
+	} else {
+		text = strings.TrimRight(text, " ") + " " + word
+		at = min(at, len([]rune(text))-len([]rune(word))-1)
+	}
+	if len([]rune(text)) > fieldLimit {
+		return false
+	}
+	f.keep()
+	f.set(text)
+	f.caret = min(at, f.caret)
 	return true
 }
 

@@ -96,6 +96,7 @@ const (
 	idWorth
 	idFieldName
 	idSaveAgain
+	idWayUp                       // the word overturned
 	idHintTaken describe.ID = 225 // as many as a question has
 	idChoice    describe.ID = 240
 	idQuestion  describe.ID = 300 // as many as a form has items

@@ -126,9 +126,16 @@ func holds(a, b describe.Rect) bool {
 	return b.X >= a.X-.5 && b.Y >= a.Y-.5 && b.X+b.W <= a.X+a.W+.5 && b.Y+b.H <= a.Y+a.H+.5
 }
 
-// write uses the buttons beside the field.
+// write uses the buttons beside the field, and the switch of the one word.
 func (s oneSwitch) write(text string) {
 	s.t.Helper()
+	if before, ok := strings.CutSuffix(text, " overturned"); ok {
+		s.press("Overturned", 1)
+		text = before
+	}
+	if text == "horizontal" {
+		text = "000/00"
+	}
 	s.press("Write with buttons", 1)
 	for _, r := range text {
 		name := string(r)

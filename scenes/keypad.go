@@ -20,7 +20,7 @@ func padSign(n int) string {
 	return ""
 }
 
-// keypad are the rows of the keypad: a grid, or where there is little height as
+// keypad are the rows of the keypad: a grid, or where there is little room as
 // many keys in a row as it holds. Other keys may follow its own.
 func (m *sketch) keypad(wide float64, more ...widget) []block {
 	var ks []widget
@@ -32,10 +32,11 @@ func (m *sketch) keypad(wide float64, more ...widget) []block {
 		}
 	}
 	ks = append(ks, more...)
-	if m.flat || m.lay.Tight && !m.lay.Phone {
+	need, free := m.columns(ks, wide, len(padRows[0]))
+	if m.flat || m.lay.Tight && !m.lay.Phone || free < 0 {
 		return m.inRows(m.snug(ks), wide)
 	}
-	return m.grid(ks, wide, len(padRows[0]))
+	return m.grid(ks, need, free)
 }
 
 // snug makes keys as small as a finger can press.
@@ -47,18 +48,23 @@ func (m *sketch) snug(ks []widget) []widget {
 	return ks
 }
 
-// grid places keys in columns, each as wide as its widest key needs, and as even
-// as that allows.
-func (m *sketch) grid(ks []widget, wide float64, columns int) []block {
+// columns are how wide each column of keys has to be, and what they leave free.
+func (m *sketch) columns(ks []widget, wide float64, n int) (need []float64, free float64) {
 	u := m.lay.Unit
-	gap, free := 8*u, wide-8*u*float64(columns-1)
-	need := make([]float64, columns)
+	need, free = make([]float64, n), wide-8*u*float64(n-1)
 	for i, k := range ks {
-		need[i%columns] = max(need[i%columns], m.width(k)+12*u, m.leastTarget())
+		need[i%n] = max(need[i%n], m.width(k)+12*u, m.leastTarget())
 	}
-	for _, n := range need {
-		free -= n
+	for _, x := range need {
+		free -= x
 	}
+	return need, free
+}
+
+// grid places keys in columns, each as wide as its widest key needs, and as even
+// as what is free allows.
+func (m *sketch) grid(ks []widget, need []float64, free float64) []block {
+	columns, gap := len(need), 8*m.lay.Unit
 	even := min(72*m.lay.control(), need[0]+free/float64(columns))
 	for i := range need {
 		need[i] = max(need[i], even)

@@ -263,7 +263,7 @@ func (p *Paper) record() {
 	if p.done != "" {
 		return
 	}
-	text := p.note.String()
+	text := strings.TrimSpace(p.note.String())
 	if text == "" {
 		p.said = "Type the answer first."
 		return
@@ -350,6 +350,10 @@ func (p *Paper) act(id describe.ID) {
 	case idKeypad:
 		if p.pad = !p.pad; p.pad {
 			p.turnTo = idFigure // which is what one writes about
+		}
+	case idWayUp:
+		if p.open() && p.note.toggle(overturned) {
+			p.said = ""
 		}
 	case idSaveAgain:
 		p.finish()

@@ -161,7 +161,7 @@ func (m *pageMaker) question() {
 		}
 	}
 	y = m.flow.Y + m.flow.H
-	for _, b := range m.foot {
+	for _, b := range unrepeated(m.foot) {
 		put(b)
 	}
 	if !m.single {
@@ -178,19 +178,19 @@ func (m *pageMaker) writes() bool {
 // setFoot puts field and keys below the flow, or where there is no room for both
 // in its place.
 func (m *pageMaker) setFoot() {
+	a := m.p.item().Ask()
 	least := m.headRow(2).h + 4*1.35*stepSize*m.lay.Text
 	for _, left := range [...]float64{least, 0} {
-		for _, flat := range [...]bool{false, true} {
-			for _, bare := range [...]bool{false, true} {
-				m.flat = flat
-				m.foot = m.field(m.p.item().Ask(), m.lay.Inner.W)
-				if bare {
-					m.foot = withoutName(m.foot)
-				}
-				if h := m.tallOf(m.foot); h+left <= m.flow.H {
-					m.flow.H, m.over = m.flow.H-h, left == 0
-					return
-				}
+		for n := range 8 {
+			worded := a.WayUp && n < 4
+			m.flat = n&2 != 0
+			m.foot = m.field(a, m.lay.Inner.W, worded)
+			if n&1 != 0 {
+				m.foot = withoutName(m.foot)
+			}
+			if h := m.tallOf(m.foot); h+left <= m.flow.H {
+				m.flow.H, m.over = m.flow.H-h, left == 0
+				return
 			}
 		}
 	}
@@ -317,7 +317,9 @@ func (m *pageMaker) blocks(tall float64) []block {
 		out = append(out, m.choices(wide, noteSize*m.lay.Text)...)
 	}
 	if !m.p.atBench() && !m.p.chooses() && m.foot == nil {
-		out = append(out, m.field(it.Ask(), wide)...)
+		out = append(out, m.field(it.Ask(), wide, true)...)
+	} else if m.foot != nil && !m.worded(m.foot) {
+		out = append(out, m.inRows(m.word(it.Ask()), wide)...)
 	}
 	taken, _, _ := m.p.sit.Hints(m.p.at)
 	for i, h := range taken {
@@ -414,9 +416,35 @@ func (m *sketch) leastTarget() float64 {
 	return 24 * m.lay.Unit
 }
 
-// field is where the answer is written, under what it is, and the keypad while
-// that is open.
-func (m *pageMaker) field(a item.Ask, wide float64) []block {
+// overturned is the one word that an answer may hold.
+const overturned = "overturned"
+
+// word is the switch that writes the word where the question asks for it, or
+// nothing.
+func (m *pageMaker) word(a item.Ask) []widget {
+	if !a.WayUp {
+		return nil
+	}
+	w := m.styled(widget{id: idWayUp, role: describe.Toggle, name: describe.Capital(overturned) + ", written behind the plane", text: overturned, on: m.p.note.has(overturned)}, chip)
+	w.disabled, w.bold = !m.p.open(), false // the room it takes stays the same
+	w.rect.W, w.rect.H = m.width(w)+24*m.lay.Unit, max(44*m.lay.Unit, 1.5*w.size)
+	return []widget{w}
+}
+
+func (m *pageMaker) worded(bs []block) bool {
+	for _, b := range bs {
+		for _, w := range b.parts {
+			if w.id == idWayUp {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// field is where the answer is written, under what it is, with the keypad while
+// that is open, and the word where there is one.
+func (m *pageMaker) field(a item.Ask, wide float64, worded bool) []block {
 	u, t := m.lay.Unit, m.lay.Text
 	name := a.Label
 	if name == "" {
@@ -448,8 +476,12 @@ func (m *pageMaker) field(a item.Ask, wide float64) []block {
 	pad.rect = draw.Rect{X: wide - side, W: side, H: m.lay.fieldHeight()}
 	b.add(pad)
 	out = append(out, b)
-	if m.p.pad && m.p.open() {
-		out = append(out, m.keypad(wide)...)
+	var word []widget
+	if worded {
+		word = m.word(a)
 	}
-	return out
+	if m.p.pad && m.p.open() {
+		return append(out, m.keypad(wide, word...)...)
+	}
+	return append(out, m.inRows(word, wide)...)
 }

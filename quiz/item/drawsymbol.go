@@ -42,7 +42,7 @@ func (drawSymbol) Deal(s Spec, r *rand.Rand) (Item, error) {
 
 // Ask is what is asked for.
 func (it drawItem) Ask() Ask {
-	return Ask{Kind: AskSymbol, Label: "map symbol, as " + notationNames[it.notation], Notation: it.notation}
+	return Ask{Kind: AskSymbol, Label: "map symbol, as " + notationNames[it.notation], Notation: it.notation, WayUp: true}
 }
 
 // Kind is the kind.

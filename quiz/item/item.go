@@ -93,6 +93,7 @@ type Ask struct {
 	Unit      string          // "°", "%", or ""
 	Choices   []string        // for AskChoice, in the order shown
 	Notation  orient.Notation // for AskPlane and AskSymbol: how a form that could be two is read
+	WayUp     bool            // for AskPlane and AskSymbol: whether the bed is overturned is asked too
 	Wraps     bool            // for AskNumber: 0 and 360 are the same
 	Tolerance float64         // for AskNumber: absolute, in the unit
 	Value     float64         // for AskNumber: the right number, for packages that mark by themselves

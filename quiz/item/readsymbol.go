@@ -81,6 +81,13 @@ func symbolPlane(p orient.Plane, s Spec) planar {
 	return a
 }
 
+// Ask is what is asked for.
+func (it symbolItem) Ask() Ask {
+	a := it.planar.Ask()
+	a.WayUp = true
+	return a
+}
+
 // Kind is the kind.
 func (symbolItem) Kind() Kind { return readSymbol{} }
 
