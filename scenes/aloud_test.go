@@ -636,3 +636,61 @@ func TestTheNoiseOfTheSensorIsNotTold(t *testing.T) {
 		}
 	}
 }
+
+// However live play is begun, the keys are those of the bench: L with Control is
+// not L, a bench where another key locks has no L, and arrows turn the plate.
+func TestLivePlayTakesTheKeysOfTheBenchAlone(t *testing.T) {
+	other, _, err := keymap.Map{}.With(keymap.LockFree, keymap.Stroke{Rune: 'y'})
+	if err != nil {
+		t.Fatal(err)
+	}
+	right := input.Press{Key: input.Right}
+	for _, tt := range []struct {
+		set  Settings
+		ways []input.Press
+		then input.Press
+		kind sim.Kind // that is carried out
+	}{
+		{Settings{}, []input.Press{{Key: input.F5}}, input.Press{Rune: 'l'}, sim.Lock},
+		{Settings{}, []input.Press{{Rune: 'l'}}, input.Press{Rune: 'l'}, sim.Lock},
+		{Settings{}, []input.Press{{Key: input.F5}}, input.Press{Rune: 'l', Mods: input.Ctrl}, sim.Idle},
+		{Settings{}, []input.Press{{Rune: 'l'}}, input.Press{Rune: 'l', Mods: input.Alt}, sim.Idle},
+		{Settings{Keys: other}, []input.Press{{Rune: 'l'}}, input.Press{Rune: 'l'}, sim.Idle},
+		{Settings{Keys: other}, []input.Press{{Rune: 'l'}}, input.Press{Rune: 'y'}, sim.Lock},
+		{Settings{}, []input.Press{{Rune: 'p'}, {Rune: 'l'}}, right, sim.Swing},
+		{Settings{}, []input.Press{{Rune: 'm'}, {Rune: 'l'}}, right, sim.Swing},
+		{Settings{}, []input.Press{{Rune: 'l'}}, input.Press{Rune: 'i'}, sim.Idle}, // no other instrument is there
+	} {
+		x, a := lectureAloud(t, tt.set)
+		a.press(tt.ways...)
+		a.frame(input.Frame{Presses: []input.Press{tt.then}})
+		did := sim.Idle
+		for _, c := range x.issued {
+			did = c.Kind
+		}
+		if did != tt.kind || !x.play.IsLive() || x.hand.ses != x.play.Session() {
+			t.Errorf("%+v, then %+v: %v was done, want %v; live %v", tt.ways, tt.then, did, tt.kind, x.play.IsLive())
+		}
+	}
+}
+
+// The bench of a question is left with a word on where one is then.
+func TestLeavingTheBenchOfAQuestionIsTold(t *testing.T) {
+	m := newMemory(t, 1)
+	p := NewPaper(m, Settings{})
+	for i := range m.items {
+		if p.goTo(i); p.atBench() {
+			break
+		}
+	}
+	a := hears(p)
+	a.key(input.Enter)
+	if p.bench == nil {
+		t.Fatal("no bench")
+	}
+	a.frame(input.Frame{Acts: []input.Act{{Kind: input.Focus, ID: idSecondary}}})
+	said := a.key(input.Enter)
+	if want := p.name(p.at); p.bench != nil || !hasWords(said, want) || !hasWords(said, "Back at the form") {
+		t.Errorf("leaving says %q, want %s", said, want)
+	}
+}

@@ -127,7 +127,7 @@ func (t *Lecture) moves(p input.Press) bool {
 // pressLive works the instrument with the keys of the bench, and says whether
 // this was one of them.
 func (t *Lecture) pressLive(p input.Press) bool {
-	if p.Rune != 0 && t.set.Quiet {
+	if p.Rune != 0 && (t.set.Quiet || p.Mods&(input.Ctrl|input.Alt) != 0) {
 		return false
 	}
 	a, ok := t.set.Keys.At(keymap.AtBench, keymap.Of(p))
@@ -135,7 +135,7 @@ func (t *Lecture) pressLive(p input.Press) bool {
 		// With Shift, Control or Alt the keys are the same, the step is not.
 		a, ok = t.set.Keys.At(keymap.AtBench, keymap.Of(input.Press{Key: p.Key}))
 	}
-	if !ok || a == keymap.Notebook {
+	if !ok || a == keymap.Notebook || a == keymap.Method { // a lecture has neither
 		return false
 	}
 	t.work(func() { t.hand.run(a, t.hand.stride(p.Mods)) })
@@ -171,7 +171,7 @@ func (t *Lecture) pressLecture(p input.Press) {
 		t.act(idBack)
 	case p.Key == input.Home:
 		t.act(idRestart)
-	case unicode.ToLower(p.Rune) == 'l':
+	case unicode.ToLower(p.Rune) == 'l' && !t.play.IsLive():
 		t.act(idLive)
 	case p.Rune == '.':
 		t.act(idBlank)
@@ -349,7 +349,7 @@ func (t *Lecture) goLive() {
 		return
 	}
 	t.hurry()
-	t.idle, t.magnify = 0, false
+	t.idle, t.magnify, t.pointer = 0, false, false
 	t.play.Live()
 	t.hand = &Bench{ses: t.play.Session(), step: Normal, focus: idInstrument, stage: t.stage, insets: t.insets}
 	t.hand.set = t.handSettings()

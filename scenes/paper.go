@@ -254,7 +254,7 @@ func (p *Paper) fromBench(text, recording string) error {
 }
 
 func (p *Paper) leaveBench() {
-	p.bench = nil
+	p.bench, p.said = nil, "Back at the form: nothing was recorded at the bench."
 	p.screen.made = false
 }
 
