@@ -56,6 +56,7 @@ type frameOf struct {
 	BarLines    int
 	StripRows   int
 	Strip       float64 // height of the strip; 0 is that of its rows
+	Usual       share   // of rock and inset at the usual size of text, where this is a larger one
 	Spare       thrift
 	Without     bool // some controls are under More
 	ButtonRows  int
@@ -64,6 +65,12 @@ type frameOf struct {
 	Form        bool // a wider column, for questions
 	Hinged      bool // a third magnifier, for the hinge
 }
+
+// share is the height of the rock and of an inset.
+type share struct{ Scene, Inset float64 }
+
+// kept is how much of its usual size a larger text leaves to rock and insets.
+const kept = .84
 
 // thrift is what a small window goes without, so that rock and insets keep
 // their size: each step goes without what the steps before do as well.
@@ -140,7 +147,17 @@ func (l *layout) stripHeight(f frameOf) float64 {
 // so that large text leaves room for the rock.
 func (l *layout) control() float64 { return l.Unit * (1 + 0.6*(l.Text/l.Unit-1)) }
 
+// wide stands rock and column side by side. Where a larger text leaves little room
+// the line goes under both, unless the insets would then be too small.
 func (l *layout) wide(f frameOf) {
+	across := l.Tight && f.Usual != (share{})
+	l.abreast(f, across)
+	if across && 2*l.Round.R < kept*f.Usual.Inset {
+		l.abreast(f, false)
+	}
+}
+
+func (l *layout) abreast(f frameOf, across bool) {
 	u := l.Unit
 	l.Margin = 24 * u
 	if f.W < 1024*u {
@@ -156,17 +173,21 @@ func (l *layout) wide(f frameOf) {
 	}
 	colW = math.Round(min(colW*(1+.72*(f.Text-1)), .46*f.W))
 	x := f.W - colW - 2*m
-	l.Column = draw.Rect{X: x, Y: 0, W: f.W - x, H: f.H}
-	l.Inner = draw.Rect{X: x + m, Y: m, W: colW, H: f.H - 2*m}
 	bar, strip := l.barHeight(f), l.stripHeight(f)
+	low := f.H // where the column ends
 	l.Bar = draw.Rect{X: 0, Y: f.H - bar, W: x, H: bar}
+	if across {
+		low, l.Bar.W = f.H-bar, f.W
+	}
+	l.Column = draw.Rect{X: x, W: f.W - x, H: low}
+	l.Inner = draw.Rect{X: x + m, Y: m, W: colW, H: low - 2*m}
 	l.Strip = draw.Rect{X: 0, Y: f.H - bar - strip, W: x, H: strip}
 	l.Title = draw.Rect{W: x, H: math.Ceil(f.Header)}
 	l.Scene = draw.Rect{X: 0, Y: l.Title.H, W: x, H: f.H - bar - strip - l.Title.H}
 	l.Sheet = l.sheet(draw.Rect{W: x, H: f.H - bar})
 	l.Pad, l.Bare = l.Sheet, l.Tight
-	l.Buttons = f.H - m - l.buttonsHeight(f)
-	l.Fair = true
+	l.Buttons = low - m - l.buttonsHeight(f)
+	l.Fair = !l.Tight || l.Scene.H >= kept*f.Usual.Scene
 	l.insets(f)
 }
 
@@ -223,7 +244,7 @@ func (l *layout) insets(f frameOf) {
 		return
 	}
 	l.TwoCaps = true
-	l.Caps = l.capsIn(room, in.W)
+	l.Caps = l.capsIn(f, room)
 	caps := float64(l.Caps) * 21 * t
 	spare := 18 * u
 	if l.Tight {
@@ -241,12 +262,12 @@ func (l *layout) insets(f frameOf) {
 // capsIn is how many lines of words there is room for under a pair of insets:
 // name and state, the name alone, or none; what they say is described in any
 // case.
-func (l *layout) capsIn(room, wide float64) int {
-	line := 21 * l.Text
+func (l *layout) capsIn(f frameOf, room float64) int {
+	line, least := 21*l.Text, kept*f.Usual.Inset
 	switch {
-	case room-3*line-18*l.Unit >= 96*l.Unit:
+	case room-3*line-18*l.Unit >= max(96*l.Unit, least):
 		return 3
-	case room-line-18*l.Unit >= 72*l.Unit && wide/2 >= 84*l.Text:
+	case room-line-18*l.Unit >= max(72*l.Unit, least) && l.Inner.W/2 >= 84*l.Text:
 		return 1
 	}
 	return 0
@@ -292,7 +313,7 @@ func (l *layout) phone(f frameOf) {
 // shares parts the free height between rock and insets. What is gained by going
 // without something goes to the rock, so that insets never grow with the type.
 func (l *layout) shares(f frameOf, free float64) (scene, d float64) {
-	wanted := max(.3*f.H, 200*l.Unit)
+	wanted := max(.3*f.H, 200*l.Unit, kept*(f.Usual.Scene+f.Usual.Inset))
 	l.Fair = free >= wanted
 	part := free
 	if f.Spare != noThrift || f.Without {

@@ -34,12 +34,13 @@ type maker struct {
 	unmarked bool // the marks of the verdict find no room in the column
 	blind    bool // the keypad covers the notebook
 	above    bool // the echo takes the place of the line: there is no room under the field
+	told     bool // a notice is told in the place of a panel
+	terse    bool // the line is told in few words
 }
 
 func (m *maker) make() {
-	m.s.told = false
 	m.measure()
-	m.s.lay = m.lay
+	m.s.lay, m.s.told = m.lay, m.told
 	m.clear()
 	if m.lay.TooTiny {
 		m.tooTiny()
@@ -55,15 +56,40 @@ func (m *maker) make() {
 	m.bakeAll(m.b.focus)
 }
 
-// measure finds how many rows the controls and the line need, and lays out.
+// measure lays out. What rock and insets have at the usual size of text is what
+// they may count on at a larger one.
 func (m *maker) measure() {
 	f := frameOf{W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: m.b.set.Text.Factor(),
 		BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: m.b.phase != measuring, Hinged: m.b.obs.Seat == sim.OnLid}
+	if f.Text > 1 {
+		f.Usual = m.usual(f)
+	}
+	m.fit(f)
+}
+
+// usual is what rock and inset have at the usual size of text. It is kept, since
+// what is written and shown does not change it.
+func (m *maker) usual(f frameOf) share {
+	k, u := m.s.key, &m.s.usual
+	k = screenKey{w: k.w, h: k.h, scale: k.scale, set: k.set, phase: k.phase, seat: k.seat, notice: k.notice, number: k.number, manner: k.manner}
+	if u.key == k {
+		return u.share
+	}
+	f.Text = 1
+	plain := maker{b: m.b, s: m.s, sketch: sketch{zones: &u.zones}}
+	plain.fit(f)
+	u.key, u.share = k, share{plain.lay.Scene.H, 2 * plain.lay.Dial.R}
+	return u.share
+}
+
+// fit finds how many rows the controls and the line need, and lays out.
+func (m *maker) fit(f frameOf) {
 	m.lay = layOut(f)
 	if m.lay.TooTiny {
 		return
 	}
-	m.s.told = m.b.notice != "" && (m.lay.Tight || (m.apart() || m.lay.Low) && len(draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.placeWide(), m.b.notice)) > 2)
+	m.told = m.b.notice != "" && (m.lay.Tight || (m.apart() || m.lay.Low) && len(draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.placeWide(), m.b.notice)) > 2)
+	m.terse = m.lay.Tight || m.lay.Low && m.lay.Text > m.lay.Unit && m.mostLines() > 1
 	f.Header, f.ButtonRows, f.BarLines = m.headerHeight(), m.buttonRows(), m.mostLines()
 	m.fitStrip(&f)
 	m.above = m.aboveAll()
@@ -247,7 +273,7 @@ func (m *maker) barLines() (lines []string, keys string) {
 
 // hintWords is a hint as it stands in the bar.
 func (m *maker) hintWords(h hint) string {
-	if m.lay.Tight {
+	if m.terse {
 		return m.b.brief(h)
 	}
 	say, _ := m.b.line(h)

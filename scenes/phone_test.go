@@ -7,6 +7,7 @@ import (
 
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
+	"cuesta/sim"
 )
 
 // phones are the windows of a phone: upright, as its browser leaves it, on its
@@ -53,6 +54,37 @@ func TestRockAndInsetsKeepTheirSizeOnAPhone(t *testing.T) {
 	b, _ := benchAt(t, [2]float64{844, 390}, Settings{})
 	if l := b.screen.lay; 2*l.Dial.R < 120 || l.Scene.H < 240 {
 		t.Errorf("on its side the inset is %.0f px and the rock %.0f high, want 120 and 240", 2*l.Dial.R, l.Scene.H)
+	}
+}
+
+// The instrument is what must be seen: a larger text takes no more than about a
+// fifth of its magnifiers, and leaves the rock all of its height but a fifth, a
+// third where three steppers with their names stand under it on a phone's side.
+func TestLargeTextLeavesTheInstrumentItsSize(t *testing.T) {
+	for _, c := range []struct {
+		size [2]float64
+		rock float64
+	}{{phones[0], .8}, {phones[2], .8}, {phones[3], .66}, {windows[0], .8}} {
+		for _, seat := range []sim.Seat{sim.OnEdge, sim.OnSide} {
+			var usual layout
+			for _, text := range textSizes {
+				b, d := benchAt(t, c.size, Settings{Text: text})
+				if seat == sim.OnSide {
+					b.turnOver()
+					d.wait()
+				}
+				now := b.screen.lay
+				if text == Text100 {
+					usual = now
+				}
+				if got, want := now.Round.R, usual.Round.R; got < .8*want {
+					t.Errorf("%v at %v, %v: the level is %.0f px, %.0f at 100 %%", c.size, text, seat, 2*got, 2*want)
+				}
+				if got, want := now.Scene.H, usual.Scene.H; got < c.rock*want {
+					t.Errorf("%v at %v, %v: the rock is %.0f px high, %.0f at 100 %%", c.size, text, seat, got, want)
+				}
+			}
+		}
 	}
 }
 

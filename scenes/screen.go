@@ -69,8 +69,16 @@ type screen struct {
 	lay         layout
 	tree        describe.Tree
 	zones       [zoneCount]zone
+	usual       usual
 	bands       []draw.Rect // of the column, top to bottom
 	told        bool        // a notice is told in the place of a panel
+}
+
+// usual is the layout at the usual size of text, which a larger one is held to.
+type usual struct {
+	key   screenKey
+	share share
+	zones [zoneCount]zone // never shown
 }
 
 // screenKey is all that the words and controls on the screen depend on.

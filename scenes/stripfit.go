@@ -1,6 +1,10 @@
 package scenes
 
-import "cuesta/scenes/describe"
+import (
+	"slices"
+
+	"cuesta/scenes/describe"
+)
 
 // stripPlan is a way to stand the controls under the rock: steppers with their
 // names above, and without the last so many controls, which are under More.
@@ -50,7 +54,7 @@ func (m *maker) try(f *frameOf, p stripPlan) bool {
 	if len(items)-p.without < m.least() {
 		return false
 	}
-	m.rows = m.broken(items[:len(items)-p.without])
+	m.rows = m.filled(items, len(items)-p.without)
 	f.StripRows, f.Strip = len(m.rows), m.stripTall(m.rows)
 	if len(m.rows) > m.mostRows() {
 		return false
@@ -72,11 +76,11 @@ func (m *maker) least() int {
 // goes on to the next.
 func (m *maker) fitFew(f *frameOf) {
 	f.Spare = m.sparing() - 1
-	m.few, f.Without, m.upright = true, true, !m.lay.Low
+	m.few, f.Without, m.upright = true, true, false
 	for range 2 {
 		m.rows = nil
 		if m.b.phase == measuring {
-			m.rows = m.broken(m.knobs())
+			m.rows = m.filled(m.items(), m.least())
 		}
 		f.StripRows, f.Strip = max(1, len(m.rows)), m.stripTall(m.rows)
 		if m.lay = layOut(*f); len(m.rows) <= 1 && m.holds() {
@@ -93,6 +97,20 @@ func (m *maker) fitFew(f *frameOf) {
 // holds says that the rock has room for More, and the field for itself.
 func (m *maker) holds() bool {
 	return m.lay.Scene.H >= m.controlHeight()+20*m.lay.Unit && m.fieldTop()+m.lay.fieldHeight() <= m.lay.Buttons
+}
+
+// filled are the rows of the first few items, and of those behind them that
+// find room there.
+func (m *maker) filled(items []stripItem, few int) [][]stripItem {
+	in := slices.Clone(items[:few])
+	rows := m.broken(in)
+	for _, it := range items[few:] {
+		more := m.broken(append(in, it))
+		if m.stripTall(more) == m.stripTall(rows) {
+			in, rows = append(in, it), more
+		}
+	}
+	return rows
 }
 
 // broken breaks items into rows. Where room is short they fill each other's

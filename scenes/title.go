@@ -36,7 +36,7 @@ func (m *maker) headerHeight() float64 {
 	if !m.apart() || m.untitled() {
 		return 0
 	}
-	z := &m.s.zones[titleZone]
+	z := &m.zones[titleZone]
 	z.widgets = z.widgets[:0]
 	m.title()
 	h := z.rect.H
@@ -75,7 +75,7 @@ func (m *maker) title() {
 		bottom += 6*u + 1.3*stepSize*t + 8*u
 	}
 	right, bottom = m.place(x, bottom, right)
-	z := &m.s.zones[titleZone]
+	z := &m.zones[titleZone]
 	z.ground, z.rect = m.overRock(), draw.Rect{X: math.Floor(x - 14*u), Y: 6 * u, W: math.Ceil(right - x + 28*u), H: math.Ceil(bottom - 6*u)}
 	if m.b.notice != "" { // it reaches over the stone
 		z.ground = plateGround
@@ -182,9 +182,9 @@ func (m *maker) place(x, y, right float64) (float64, float64) {
 	if m.b.field.Declination != 0 {
 		put(idPlace, describe.Label, m.declination(), column, true)
 	}
-	if m.b.notice != "" && !m.s.told {
+	if m.b.notice != "" && !m.told {
 		put(idNotice, describe.Status, m.b.notice, m.placeWide(), false)
-		m.s.zones[titleZone].last().again = m.b.notices
+		m.zones[titleZone].last().again = m.b.notices
 	}
 	return right, y
 }
