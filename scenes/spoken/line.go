@@ -73,7 +73,7 @@ func split(text string) (first, rest string) {
 }
 
 func unknown(first string) error {
-	if n := nearest(strings.ToLower(first), words[:]); n != "" {
+	if n := Nearest(first, words[:]...); n != "" {
 		return fail("Read "+quoted(first)+", which is no line of the bench", "perhaps "+n+" was meant; help lists the lines")
 	}
 	return fail("Read "+quoted(first)+", which is no line of the bench", "help lists the lines")
@@ -116,7 +116,7 @@ func (l *Line) readSeat(rest string) error {
 		}
 	}
 	would := "write seat edge, seat side, seat lid or seat flat"
-	if n := nearest(strings.ToLower(rest), seatWords[:]); rest != "" && n != "" {
+	if n := Nearest(rest, seatWords[:]...); rest != "" && n != "" {
 		would = "perhaps seat " + n + " was meant"
 	}
 	return fail("Read "+orNothing(rest)+" behind seat", would)

@@ -80,6 +80,9 @@ func TestParseSaysWhatWasReadAndWhatWouldDo(t *testing.T) {
 	tests := []struct{ text, read, would string }{
 		{"swng 5", `"swng"`, "swing"},
 		{"bubbel", `"bubbel"`, "bubble"},
+		{"hlep", `"hlep"`, "perhaps help was meant"},
+		{"lokc", `"lokc"`, "perhaps lock was meant"},
+		{"SIWNG 5", `"SIWNG"`, "perhaps swing was meant"},
 		{"dance", `"dance"`, "help"},
 		{"5", `"5"`, "help"},
 		{"seat", "nothing", "seat edge"},

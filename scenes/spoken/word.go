@@ -1,5 +1,7 @@
 package spoken
 
+import "strings"
+
 // Word is the first word of a line.
 type Word uint8
 
@@ -53,8 +55,9 @@ func wordOf(s string) (Word, bool) {
 	return Nothing, false
 }
 
-// nearest is the known word that s was probably meant to be, or "".
-func nearest(s string, known []string) string {
+// Nearest is the known word that s was probably meant to be, or "".
+func Nearest(s string, known ...string) string {
+	s = strings.ToLower(s)
 	best, least := "", 3
 	for _, k := range known {
 		if k == "" {
@@ -67,24 +70,31 @@ func nearest(s string, known []string) string {
 	return best
 }
 
-// edits is the number of letters to insert, drop or change to turn a into b
-// (Levenshtein's distance).
+// edits is the number of letters to insert, drop or change, and of neighbours to
+// change over, that turn a into b (Levenshtein's distance with Damerau's swaps,
+// no letter being edited twice).
 func edits(a, b []rune) int {
-	row := make([]int, len(b)+1)
-	for j := range row {
-		row[j] = j
+	rows := make([][]int, len(a)+1)
+	for i := range rows {
+		rows[i] = make([]int, len(b)+1)
+		rows[i][0] = i
 	}
-	for i := range a {
-		diagonal := row[0]
-		row[0] = i + 1
-		for j := range b {
-			cost := diagonal
-			if a[i] != b[j] {
-				cost++
+	for j := range rows[0] {
+		rows[0][j] = j
+	}
+	for i, r := range a {
+		for j, s := range b {
+			least := min(rows[i][j+1], rows[i+1][j]) + 1
+			if r == s {
+				least = min(least, rows[i][j])
+			} else {
+				least = min(least, rows[i][j]+1)
 			}
-			diagonal = row[j+1]
-			row[j+1] = min(cost, row[j]+1, diagonal+1)
+			if i > 0 && j > 0 && r == b[j-1] && s == a[i-1] {
+				least = min(least, rows[i-1][j-1]+1)
+			}
+			rows[i+1][j+1] = least
 		}
 	}
-	return row[len(b)]
+	return rows[len(a)][len(b)]
 }

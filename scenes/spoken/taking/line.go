@@ -10,6 +10,7 @@ import (
 	"cuesta/quiz/item"
 	"cuesta/quiz/sitting"
 	"cuesta/scenes/describe"
+	"cuesta/scenes/spoken"
 )
 
 const takeHelp = `The lines:
@@ -88,6 +89,8 @@ func (p *Taking) do(e sitting.Entry) bool {
 		p.say("The time is over, so this is not kept. finish hands in what was kept.")
 	case errors.Is(err, sitting.ErrAttempts):
 		p.say("Not kept: this item takes %s. undo takes the last one back.", spent(p.j.Part(e.Item).Attempts))
+	case errors.Is(err, sitting.ErrUnread) && p.meant(e.Text) != "":
+		p.say("Not kept: %q is no answer here. Perhaps %s was meant; help lists the lines. It counts for no attempt.", e.Text, p.meant(e.Text))
 	case errors.Is(err, sitting.ErrUnread):
 		p.say("Not kept: %s. Write it as here, %s, or help for the lines; it counts for no attempt.", strings.TrimSuffix(strings.TrimPrefix(err.Error(), sitting.ErrUnread.Error()+": "), "."), ExampleOf(p.j.Item(e.Item).Ask()))
 	case errors.Is(err, sitting.ErrNothing):
@@ -99,6 +102,20 @@ func (p *Taking) do(e sitting.Entry) bool {
 		p.failed = fmt.Errorf("an entry could not be kept: %w", err)
 	}
 	return false
+}
+
+// meant is the line that an answer which cannot be read was probably meant to
+// be, or "".
+func (p *Taking) meant(text string) string {
+	lines := []string{"answer", "next", "back", "go", "flag", "undo", "hint", "overview", "finish", "help", "quit"}
+	if p.benchOf(p.j.Position()) != nil {
+		lines = append(lines, benchWords()...)
+	}
+	word, _, _ := strings.Cut(text, " ")
+	if n := spoken.Nearest(word, lines...); n != strings.ToLower(word) {
+		return n
+	}
+	return ""
 }
 
 func (p *Taking) answer(text string) {

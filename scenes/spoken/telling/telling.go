@@ -228,13 +228,23 @@ func liveWord(w spoken.Word) bool {
 	return true
 }
 
+// unread says of a line that was not understood what was probably meant.
+func unread(text string, err error) string {
+	said := strings.Replace(err.Error(), "is no line of the bench", "is no line of a lesson or the bench", 1)
+	word, _, _ := strings.Cut(text, " ")
+	if n := spoken.Nearest(word, "next", "back", "go", "notes", "return"); n != "" {
+		said = strings.Replace(said, ". Help lists", ". Perhaps "+n+" was meant; help lists", 1)
+	}
+	return said
+}
+
 // play carries out a line of the bench. The first that does more than ask begins
 // the live play.
 func (s *Telling) play(text string) {
 	l, err := spoken.Parse(text)
 	switch {
 	case err != nil:
-		s.refuse(strings.Replace(err.Error(), "is no line of the bench", "is no line of a lesson or the bench", 1))
+		s.refuse(unread(text, err))
 		return
 	case !liveWord(l.Word):
 		s.refuse(fmt.Sprintf("Read %q, which a lesson does not take; help lists the lines.", text))
