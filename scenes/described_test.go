@@ -9,23 +9,21 @@ import (
 	"cuesta/scenes/lesson"
 )
 
-// someStations are every state of every scene, in a usual window and in small
-// ones.
-func someStations(t *testing.T, look func(t *testing.T, s station)) {
-	for _, size := range [][2]float64{{1280, 720}, {390, 844}, {640, 360}} {
-		for _, text := range []TextSize{Text100, Text200} {
-			t.Run(fmt.Sprintf("%vx%v at %v", size[0], size[1], text), func(t *testing.T) {
-				set := Settings{Text: text}
-				see := func(s station) { look(t, s) }
-				benchStations(t, size[0], size[1], set, see)
-				paperStations(t, size[0], size[1], set, see)
-				hallStations(size[0], size[1], set, see)
-				labStations(t, size[0], size[1], set, see)
-			})
-		}
+// someStations are every state of every scene in someShapes, and the lessons.
+func someStations(t *testing.T, look func(t *testing.T, s still)) {
+	for _, at := range someShapes {
+		t.Run(fmt.Sprintf("%vx%v at %v", at.w, at.h, at.text), func(t *testing.T) {
+			t.Parallel()
+			for _, s := range stills(t, at) {
+				look(t, s)
+			}
+		})
 	}
 	t.Run("lectures", func(t *testing.T) {
-		lectureStations(t, 1280, 720, Settings{}, func(s station) { look(t, s) })
+		t.Parallel()
+		for _, s := range lectureWalk.once(func(look func(station)) { lectureStations(t, 1280, 720, Settings{}, look) }) {
+			look(t, s)
+		}
 	})
 }
 
@@ -96,26 +94,22 @@ func (w widget) suits(r describe.Role) bool {
 
 // whole are the nodes that are no widget: the picture itself, and what is
 // drawn over it by others than the zones.
-func whole(s Scene, n *describe.Node) bool {
-	return n.Role == describe.Image || n.Bounds.W >= .9*sizeOf(s).W
+func whole(screen describe.Rect, n *describe.Node) bool {
+	return n.Role == describe.Image || n.Bounds.W >= .9*screen.W
 }
-
-func sizeOf(s Scene) describe.Rect { return s.Description().Root.Bounds }
 
 // What can be pressed is described, with a name, a fitting role and its place;
 // and what can have the focus is drawn.
 func TestControlsAndDescriptionAgree(t *testing.T) {
-	someStations(t, func(t *testing.T, s station) {
-		tree := s.scene.Description()
-		zones, _ := zonesOf(s.scene)
+	someStations(t, func(t *testing.T, s still) {
 		drawn := map[describe.ID]bool{}
-		for _, z := range zones {
+		for _, z := range s.zones {
 			for _, w := range z.widgets {
 				if !pressable(w) {
 					continue
 				}
 				drawn[w.id] = true
-				n := tree.Find(w.id)
+				n := s.tree.Find(w.id)
 				switch {
 				case n == nil:
 					t.Errorf("%s: %q is drawn as a control and not described", s.name, w.text)
@@ -130,8 +124,8 @@ func TestControlsAndDescriptionAgree(t *testing.T) {
 				}
 			}
 		}
-		for _, n := range tree.Order() {
-			if !drawn[n.ID] && !whole(s.scene, n) && n.Role != describe.Line {
+		for _, n := range s.tree.Order() {
+			if !drawn[n.ID] && !whole(s.tree.Root.Bounds, n) && n.Role != describe.Line {
 				t.Errorf("%s: %q can have the focus and is not drawn", s.name, n.Name)
 			}
 		}
@@ -139,12 +133,11 @@ func TestControlsAndDescriptionAgree(t *testing.T) {
 }
 
 func TestDescriptionsAreWhole(t *testing.T) {
-	someStations(t, func(t *testing.T, s station) {
-		tree := s.scene.Description()
-		r := sizeOf(s.scene)
+	someStations(t, func(t *testing.T, s still) {
+		r := s.tree.Root.Bounds
 		ids, names := map[describe.ID]bool{}, map[string]bool{}
 		headings := 0
-		visit(&tree.Root, func(n *describe.Node) {
+		visit(&s.tree.Root, func(n *describe.Node) {
 			if n.ID != 0 && ids[n.ID] {
 				t.Errorf("%s: two nodes have the ID %d: %q", s.name, n.ID, n.Name)
 			}
@@ -167,7 +160,7 @@ func TestDescriptionsAreWhole(t *testing.T) {
 				t.Errorf("%s: %q at %.0f leaves the screen", s.name, n.Name, b)
 			}
 		})
-		if headings == 0 || tree.Root.Name == "" {
+		if headings == 0 || s.tree.Root.Name == "" {
 			t.Errorf("%s: no heading, or no name of the screen", s.name)
 		}
 	})
@@ -176,18 +169,17 @@ func TestDescriptionsAreWhole(t *testing.T) {
 // A target is 24 px either way (WCAG 2.2, 2.5.8), and 44 on a phone, where a
 // finger presses it (2.5.5).
 func TestTargetsAreLargeEnough(t *testing.T) {
-	someStations(t, func(t *testing.T, s station) {
-		_, lay := zonesOf(s.scene)
+	someStations(t, func(t *testing.T, s still) {
 		least := 24.0
-		if lay.Phone {
+		if s.lay.Phone {
 			least = 44
 		}
-		for _, n := range s.scene.Description().Order() {
+		for _, n := range s.tree.Order() {
 			if n.Role == describe.Line { // there is nothing to press
 				continue
 			}
 			least := least
-			if _, ok := s.scene.(*Lab); ok && n.ID >= idPadKey && n.ID < idStudent {
+			if s.lab && n.ID >= idPadKey && n.ID < idStudent {
 				least = 24 // a keypad of all letters and figures; ids can be chosen from a list too
 			}
 			if n.Bounds.W < least-.01 || n.Bounds.H < least-.01 {
@@ -200,18 +192,14 @@ func TestTargetsAreLargeEnough(t *testing.T) {
 // Every word on the screen is in the description too: in the name, value or
 // keys of a node.
 func TestEveryWordIsDescribed(t *testing.T) {
-	someStations(t, func(t *testing.T, s station) {
+	someStations(t, func(t *testing.T, s still) {
 		var words []string
-		visit(&s.scene.Description().Root, func(n *describe.Node) {
+		visit(&s.tree.Root, func(n *describe.Node) {
 			words = append(words, n.Name+" "+n.Value+" "+n.Keys)
 		})
-		if b, ok := s.scene.(*Bench); ok { // of the two magnifiers the spoken words tell more than their captions
-			first, second := (&maker{b: b}).insetNames()
-			words = append(words, first[1], second[1], (&maker{b: b}).hingeName()[1])
-		}
+		words = append(words, s.told...) // of the two magnifiers the spoken words tell more than their captions
 		all := strings.ToLower(strings.Join(words, " | "))
-		zones, _ := zonesOf(s.scene)
-		for _, z := range zones {
+		for _, z := range s.zones {
 			for _, w := range z.widgets {
 				text := strings.ToLower(strings.ReplaceAll(w.text, "\n", " "))
 				if w.id != 0 || w.look == hidden || strings.Contains(all, text) {

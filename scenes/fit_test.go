@@ -11,15 +11,14 @@ import (
 
 // everyStation looks at every state of every scene in every window and size
 // of text.
-func everyStation(t *testing.T, look func(t *testing.T, s station)) {
+func everyStation(t *testing.T, look func(t *testing.T, s still)) {
 	for _, size := range windows {
 		for _, text := range textSizes {
 			t.Run(fmt.Sprintf("%vx%v at %v", size[0], size[1], text), func(t *testing.T) {
-				see := func(s station) { look(t, s) }
-				benchStations(t, size[0], size[1], Settings{Text: text}, see)
-				labStations(t, size[0], size[1], Settings{Text: text}, see)
-				paperStations(t, size[0], size[1], Settings{Text: text}, see)
-				hallStations(size[0], size[1], Settings{Text: text}, see)
+				t.Parallel()
+				for _, s := range stills(t, shape{size[0], size[1], text}) {
+					look(t, s)
+				}
 			})
 		}
 	}
@@ -29,16 +28,16 @@ func everyStation(t *testing.T, look func(t *testing.T, s station)) {
 // its box, every box in its part of the screen, and none on another.
 func TestNothingIsCutOrOverlaps(t *testing.T) { everyStation(t, nothingCut) }
 
-func nothingCut(t *testing.T, s station) {
+func nothingCut(t *testing.T, s still) {
 	t.Helper()
-	zones, lay := zonesOf(s.scene)
-	if lay.TooTiny {
+	if s.lay.TooTiny {
 		t.Errorf("%s: the window is refused", s.name)
 		return
 	}
-	screen := draw.Rect{W: lay.W, H: lay.H}
+	screen := draw.Rect{W: s.lay.W, H: s.lay.H}
 	var all []widget
-	for _, z := range zones {
+	var boxes []draw.Rect
+	for _, z := range s.zones {
 		if !within(z.rect, screen) {
 			t.Errorf("%s: a zone %v leaves the screen", s.name, z.rect)
 		}
@@ -56,12 +55,12 @@ func nothingCut(t *testing.T, s station) {
 			if lines := float64(len(splitLines(w.text))); w.look != plain && w.look != tab && lines*1.15*w.size > w.rect.H+1 {
 				t.Errorf("%s: %q is %.0f high in %.0f", s.name, w.text, lines*1.15*w.size, w.rect.H)
 			}
-			all = append(all, w)
+			all, boxes = append(all, w), append(boxes, box)
 		}
 	}
 	for i, a := range all {
-		for _, b := range all[i+1:] {
-			x, y := inkBox(a), inkBox(b)
+		for j, b := range all[i+1:] {
+			x, y := boxes[i], boxes[i+1+j]
 			if a.text == "" && pressable(a) && within(y, x) {
 				continue // words in a door
 			}
@@ -145,22 +144,25 @@ func TestEveryControlIsInReachInEveryWindow(t *testing.T) {
 // another: it would come up over it.
 func TestNoRegionLiesOnAnother(t *testing.T) {
 	for _, size := range [...][2]float64{{1280, 720}, {390, 844}, {1366, 768}} {
-		look := func(s station) {
-			var l draw.List
-			s.scene.Picture(&l)
-			rects := drawnRegions(&l)
-			for i, a := range rects {
-				for _, b := range rects[:i] {
-					if a.Overlaps(b) {
-						t.Errorf("%s, %v: the regions %v and %v overlap", s.name, size, a, b)
+		t.Run(fmt.Sprintf("%vx%v", size[0], size[1]), func(t *testing.T) {
+			t.Parallel()
+			look := func(s station) {
+				var l draw.List
+				s.scene.Picture(&l)
+				rects := drawnRegions(&l)
+				for i, a := range rects {
+					for _, b := range rects[:i] {
+						if a.Overlaps(b) {
+							t.Errorf("%s: the regions %v and %v overlap", s.name, a, b)
+						}
 					}
 				}
 			}
-		}
-		benchStations(t, size[0], size[1], Settings{}, look)
-		labStations(t, size[0], size[1], Settings{}, look)
-		paperStations(t, size[0], size[1], Settings{}, look)
-		hallStations(size[0], size[1], Settings{}, look)
+			benchStations(t, size[0], size[1], Settings{}, look)
+			labStations(t, size[0], size[1], Settings{}, look)
+			paperStations(t, size[0], size[1], Settings{}, look)
+			hallStations(size[0], size[1], Settings{}, look)
+		})
 	}
 }
 

@@ -131,9 +131,8 @@ func TestAFormGoesOnWhereOneWas(t *testing.T) {
 // A control is called by what stands on it, so that who speaks it is understood
 // (WCAG 2.2, 2.5.3). Signs that are no words are named in words.
 func TestNamesHoldTheVisibleWords(t *testing.T) {
-	someStations(t, func(t *testing.T, s station) {
-		zones, _ := zonesOf(s.scene)
-		for _, z := range zones {
+	someStations(t, func(t *testing.T, s still) {
+		for _, z := range s.zones {
 			for _, w := range z.widgets {
 				text := strings.Join(strings.Fields(w.text), " ")
 				if !pressable(w) || w.look == box || !strings.ContainsFunc(text, isWord) {

@@ -188,8 +188,10 @@ func TestNothingIsCutOnAPhone(t *testing.T) {
 	for _, size := range phones[1:] {
 		for _, text := range textSizes {
 			t.Run(fmt.Sprintf("%vx%v at %v", size[0], size[1], text), func(t *testing.T) {
-				benchStations(t, size[0], size[1], Settings{Text: text}, func(s station) { nothingCut(t, s) })
-				paperStations(t, size[0], size[1], Settings{Text: text}, func(s station) { nothingCut(t, s) })
+				t.Parallel()
+				look := func(s station) { nothingCut(t, s.still()) }
+				benchStations(t, size[0], size[1], Settings{Text: text}, look)
+				paperStations(t, size[0], size[1], Settings{Text: text}, look)
 			})
 		}
 	}

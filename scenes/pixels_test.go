@@ -172,6 +172,7 @@ func TestWritingStandsOutInThePixels(t *testing.T) {
 	const w, h = 1024, 600
 	for _, n := range theme.Names {
 		t.Run(n.String(), func(t *testing.T) {
+			t.Parallel()
 			set := Settings{Theme: n}
 			seen := 0
 			r := &reader{least: theme.Of(n).Least(theme.Pair{Text: true}), known: map[[2]color.RGBA][4]bool{}}

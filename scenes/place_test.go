@@ -7,6 +7,7 @@ import (
 	"cuesta/orient"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/draw/raster"
+	"cuesta/scenes/stage"
 )
 
 // From the pixels: under the words on the declination lies the bare table, not
@@ -14,23 +15,27 @@ import (
 func TestDeclinationStandsOverNothing(t *testing.T) {
 	plane := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
 	for _, window := range [][2]float64{{1280, 720}, {1024, 600}, {800, 600}, {844, 390}} {
-		for i := range 2 * len(textSizes) {
-			text, policy := textSizes[i/2], [...]Declination{DeclinationSet, DeclinationYours}[i%2]
-			b, err := NewBench(BenchOptions{Seed: 7, Plane: &plane})
-			if err != nil {
-				t.Fatal(err)
-			}
-			b.Choose(Settings{Text: text, Declination: policy, Calm: true})
-			d := drive{window[0], window[1], b}
-			d.wait()
-			where := fmt.Sprintf("%v, %v", window, text)
-			bareUnderPlace(t, where+", strike", b)
-			b.turnOver()
-			for range 4 {
+		t.Run(fmt.Sprintf("%vx%v", window[0], window[1]), func(t *testing.T) {
+			t.Parallel()
+			stone := stage.New()
+			for i := range 2 * len(textSizes) {
+				text, policy := textSizes[i/2], [...]Declination{DeclinationSet, DeclinationYours}[i%2]
+				b, err := NewBench(BenchOptions{Seed: 7, Plane: &plane})
+				if err != nil {
+					t.Fatal(err)
+				}
+				b.stage = stone
+				b.Choose(Settings{Text: text, Declination: policy, Calm: true})
+				d := drive{window[0], window[1], b}
 				d.wait()
+				bareUnderPlace(t, fmt.Sprintf("%v, strike", text), b)
+				b.turnOver()
+				for range 4 {
+					d.wait()
+				}
+				bareUnderPlace(t, fmt.Sprintf("%v, dip", text), b)
 			}
-			bareUnderPlace(t, where+", dip", b)
-		}
+		})
 	}
 }
 

@@ -8,6 +8,7 @@ import (
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/scenes/stage"
 	"cuesta/sim"
 )
 
@@ -60,11 +61,13 @@ func asGuest(s Scene) {
 func benchStations(t *testing.T, w, h float64, set Settings, look func(station)) {
 	t.Helper()
 	plane := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+	stone := stage.New() // painted once: all benches have the same
 	start := func(set Settings) (*Bench, drive) {
 		b, err := NewBench(BenchOptions{Seed: 7, Plane: &plane})
 		if err != nil {
 			t.Fatal(err)
 		}
+		b.stage = stone
 		b.Choose(set)
 		asGuest(b)
 		d := drive{w, h, b}
