@@ -142,3 +142,30 @@ func TestSuiteCountsAndTellsOnlyOfFailures(t *testing.T) {
 		t.Errorf("printed %q", text)
 	}
 }
+
+// Parts that run beside each other are counted all, and what they print is not
+// mixed.
+func TestPartsBesideEachOther(t *testing.T) {
+	var out bytes.Buffer
+	s := &suite{out: &out}
+	first, second := make(chan bool), make(chan bool)
+	s.beside(
+		func() {
+			close(first)
+			<-second // which comes only while this one runs
+			s.check("one", func() (string, error) { return "the reason", errors.New("broken") })
+		},
+		func() {
+			<-first
+			close(second)
+			for range 50 {
+				s.check("other", func() (string, error) { return "", nil })
+			}
+		})
+	if want := (tally{passed: 50, failed: 1}); s.tally != want {
+		t.Errorf("tally %+v, want %+v", s.tally, want)
+	}
+	if !strings.Contains(out.String(), " s\nthe reason\nbroken\n") || strings.Count(out.String(), "other") != 50 {
+		t.Errorf("printed %q", out.String())
+	}
+}

@@ -5,11 +5,14 @@ import (
 	"io"
 	"os/exec"
 	"strings"
+	"sync"
 	"time"
 )
 
-// suite is a run of checks, told line by line as they end.
+// suite is a run of checks, told line by line as they end. Parts of it may run
+// beside each other.
 type suite struct {
+	mu    sync.Mutex // of what follows
 	out   io.Writer
 	tally tally
 }
@@ -27,44 +30,61 @@ func (t *tally) add(u tally) {
 func (s *suite) check(name string, f func() (string, error)) {
 	start := time.Now()
 	said, err := f()
-	s.line(name, err, time.Since(start))
+	t := tally{passed: 1}
 	if err != nil {
-		s.tally.failed++
-		fmt.Fprintf(s.out, "%s\n%v\n", strings.TrimRight(said, "\n"), err)
-		return
+		t = tally{failed: 1}
 	}
-	s.tally.passed++
+	s.ended(name, t, said, err, time.Since(start))
 }
 
 // tests runs tests and counts each of them.
 func (s *suite) tests(name string, c *exec.Cmd) {
 	start := time.Now()
-	r, err := runTests(c, s.packageLine)
-	s.line(fmt.Sprintf("%s (%d tests)", name, r.tally.passed+r.tally.failed), err, time.Since(start))
-	s.tally.add(r.tally)
-	if err != nil {
-		if r.tally.failed == 0 {
-			s.tally.failed++
-		}
-		fmt.Fprintf(s.out, "%s\n%v\n", strings.TrimRight(r.said, "\n"), err)
+	r, err := runTests(c, func(ev testEvent) { s.packageLine(name, ev) })
+	name = fmt.Sprintf("%s (%d tests)", name, r.tally.passed+r.tally.failed)
+	if err != nil && r.tally.failed == 0 {
+		r.tally.failed++
 	}
+	s.ended(name, r.tally, r.said, err, time.Since(start))
 }
 
-func (s *suite) line(name string, err error, took time.Duration) {
+// ended counts and tells how a part went.
+func (s *suite) ended(name string, t tally, said string, err error, took time.Duration) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	s.tally.add(t)
 	how := "ok  "
 	if err != nil {
 		how = "FAIL"
 	}
 	fmt.Fprintf(s.out, "%s  %-44s %6.1f s\n", how, name, took.Seconds())
+	if err != nil {
+		fmt.Fprintf(s.out, "%s\n%v\n", strings.TrimRight(said, "\n"), err)
+	}
 }
 
-// packageLine tells that the tests of a package have ended.
-func (s *suite) packageLine(ev testEvent) {
-	fmt.Fprintf(s.out, "        %-4s  %-38s %6.1f s\n", ev.Action, ev.Package, ev.Elapsed)
+// packageLine tells that the tests of a package have ended, and in which part.
+func (s *suite) packageLine(part string, ev testEvent) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	fmt.Fprintf(s.out, "        %-4s  %-38s %6.1f s  %s\n", ev.Action, ev.Package, ev.Elapsed, part)
+}
+
+// beside runs parts beside each other and returns when all have ended.
+func (s *suite) beside(parts ...func()) {
+	var all sync.WaitGroup
+	for _, part := range parts {
+		all.Go(part)
+	}
+	all.Wait()
 }
 
 // remark tells of something that was left out, and why.
-func (s *suite) remark(text string) { fmt.Fprintf(s.out, "--    %s\n", text) }
+func (s *suite) remark(text string) {
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	fmt.Fprintf(s.out, "--    %s\n", text)
+}
 
 // quiet runs a command and returns all it printed.
 func quiet(c *exec.Cmd) func() (string, error) {

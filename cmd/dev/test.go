@@ -30,14 +30,20 @@ func test() error {
 	return s.end(start)
 }
 
-// checks are all that can run once everything they need is there.
+// checks are all that can run once everything they need is there. What often
+// waits, for a display, a browser or a single thread, runs beside what never does.
 func (s *suite) checks() {
 	s.check("gofmt", func() (string, error) { return unformatted(".") })
 	s.check("build", quiet(goCommand("build", "./...")))
+	s.beside(s.raceTests, s.otherChecks)
+}
+
+// otherChecks end with the page, whose tests want the most of a machine: by then
+// much of the rest is done.
+func (s *suite) otherChecks() {
 	s.check("build of cuesta without cgo", withoutCgo)
 	s.check("vet", quiet(goCommand("vet", "./...")))
 	s.check("staticcheck", quiet(goCommand("tool", "staticcheck", "./...")))
-	s.raceTests()
 	s.browser()
 	s.windowTests()
 	s.pageTests()
