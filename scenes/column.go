@@ -1,7 +1,6 @@
 package scenes
 
 import (
-	"fmt"
 	"math"
 
 	"cuesta/orient"
@@ -269,18 +268,6 @@ func (m *maker) para(id describe.ID, y float64, s string, bold bool) float64 {
 	return y + h + 6*m.lay.Unit
 }
 
-// unseen is what of the verdict waits behind Why; it is told all the same.
-func (m *maker) unseen() string {
-	words := m.b.verdict.Said
-	if !m.unmarked {
-		return words
-	}
-	for _, r := range m.marks() {
-		words += fmt.Sprintf(" %s: %s.", r[0], r[1])
-	}
-	return words
-}
-
 // buttonWidgets are the filled button and the outlined one.
 func (m *maker) buttonWidgets() [2]widget {
 	first, second := "Next plane", "Show answer"
@@ -313,15 +300,26 @@ func (m *maker) buttonWidgets() [2]widget {
 // buttonRows is 1 where both buttons fit side by side, or where there is room
 // for the first only.
 func (m *maker) buttonRows() int {
-	if m.lay.Tight || m.lay.Low || m.abreast() {
+	if m.abreast() || m.alone() {
 		return 1
 	}
 	return 2
 }
 
-// alone says that there is room for the first button only; the other is under
-// More.
-func (m *maker) alone() bool { return m.lay.Tight || m.lay.Low && !m.abreast() }
+// alone says that there is room for the first button only; the other is among
+// the controls.
+func (m *maker) alone() bool {
+	if m.b.phase != measuring && m.abreast() {
+		return false
+	}
+	return (m.lay.Tight || m.lay.Low && !m.abreast()) && !m.piled
+}
+
+// holdsVerdict says that there is room for the verdict in a word, and for the way
+// to all of it.
+func (m *maker) holdsVerdict() bool {
+	return m.lay.Inner.Y+1.3*20*m.lay.Text+m.controlHeight()+18*m.lay.Unit <= m.lay.Buttons
+}
 
 // abreast says that the buttons fit side by side, whatever they say while the
 // task goes on.

@@ -222,7 +222,7 @@ func (l *layout) insets(f frameOf) {
 	if f.W < 1024*u {
 		gap = 12 * u
 	}
-	if f.Judged && (l.Tight || f.Text >= 1.5 || l.H < 420*u) {
+	if f.Judged && (l.Tight || f.Text >= 1.25 || l.H < 420*u) {
 		l.Notes = in.Y
 		return
 	}

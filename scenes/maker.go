@@ -31,11 +31,13 @@ type maker struct {
 	line []string      // of the bar
 	hint string        // the keys that go with it
 
-	unmarked bool // the marks of the verdict find no room in the column
-	blind    bool // the keypad covers the notebook
-	above    bool // the echo takes the place of the line: there is no room under the field
-	told     bool // a notice is told in the place of a panel
-	terse    bool // the line is told in few words
+	unmarked bool   // the marks of the verdict find no room in the column
+	why      string // the name of the way to what of it finds none
+	piled    bool   // the buttons stand one below the other after the answer, however small the window
+	blind    bool   // the keypad covers the notebook
+	above    bool   // the echo takes the place of the line: there is no room under the field
+	told     bool   // a notice is told in the place of a panel
+	terse    bool   // the line is told in few words
 }
 
 func (m *maker) make() {
@@ -90,8 +92,13 @@ func (m *maker) fit(f frameOf) {
 	}
 	m.told = m.b.notice != "" && (m.lay.Tight || (m.apart() || m.lay.Low) && len(draw.Wrap(draw.Regular, noteSize*m.lay.Text, m.placeWide(), m.b.notice)) > 2)
 	m.terse = m.lay.Tight || m.lay.Low && m.lay.Text > m.lay.Unit && m.mostLines() > 1
+	m.piled = m.b.phase != measuring && !m.abreast() // what may come next is to stay in sight
 	f.Header, f.ButtonRows, f.BarLines = m.headerHeight(), m.buttonRows(), m.mostLines()
-	m.fitStrip(&f)
+	if m.fitStrip(&f); m.piled && !m.holdsVerdict() {
+		m.piled = false
+		f.ButtonRows = m.buttonRows()
+		m.fitStrip(&f)
+	}
 	m.above = m.aboveAll()
 	m.line, m.hint = m.barLines()
 	if len(m.line) > f.BarLines {

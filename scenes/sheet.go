@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strings"
@@ -54,7 +55,7 @@ func (b *Bench) arrow(k input.Key) {
 // sheet is the panel in place of the rock.
 func (m *maker) sheet() {
 	if m.s.told {
-		m.pages("Notice", m.paragraph(idNotice, describe.Status, m.b.notice))
+		m.pages("Notice", m.paragraph(widget{id: idNotice, role: describe.Status, name: m.b.notice}, m.b.notice))
 		return
 	}
 	switch m.b.panel {
@@ -71,7 +72,7 @@ func (m *maker) sheet() {
 	case controlsPanel:
 		m.pages(m.controlsName(), m.controls())
 	case whyPanel:
-		m.pages("Why", m.why())
+		m.pages(cmp.Or(m.why, "Why"), m.wholeVerdict())
 	case keypadPanel:
 		m.writing()
 	}
@@ -383,35 +384,57 @@ func (m *maker) controls() []block {
 	return out
 }
 
-// why is the whole verdict in words.
-func (m *maker) why() []block {
-	var out []block
+// wholeVerdict is all of the verdict: its cause, the marks where they are not
+// beside it, what is wrong, and what to do next.
+func (m *maker) wholeVerdict() []block {
+	cause, advice := m.b.reasons()
+	text := widget{id: idPanelText, role: describe.Label, name: m.b.verdict.Said}
+	stands := text
+	stands.bold, stands.barred, stands.pad = true, true, 14*m.lay.Unit
+	out := m.paragraph(stands, cause)
 	if m.lay.Tight || m.lay.Phone || m.unmarked {
-		for i, r := range m.marks() {
-			var b block
-			wide := min(m.sheetWidth(), 420*m.lay.Text)
-			mark := m.mark(i, r, wide)
-			if m.width(mark[0])+m.width(mark[1])+8*m.lay.Text > wide {
-				mark[1].rect.Y += mark[0].rect.H
-			}
-			b.add(mark[0])
-			b.add(mark[1])
-			out = append(out, b)
-		}
+		out = append(out, m.markBlocks()...)
 	}
-	return append(out, m.paragraph(idPanelText, describe.Label, m.b.verdict.Said)...)
+	if outcome := m.b.outcome(); outcome != cause && outcome != advice {
+		out = append(out, m.paragraph(text, outcome)...)
+	}
+	return append(out, m.paragraph(text, advice)...)
 }
 
-// paragraph is a text line by line, so that it may go on over pages.
-func (m *maker) paragraph(id describe.ID, role describe.Role, words string) []block {
-	size := noteSize * m.lay.Text
+// markBlocks are the marks, a row each; where what and how find no room beside
+// each other, one below the other.
+func (m *maker) markBlocks() []block {
 	var out []block
-	for _, s := range draw.Wrap(draw.Regular, size, min(m.sheetWidth(), 600*m.lay.Text), words) {
-		w := widget{id: id, role: role, name: words, text: s, look: plain, size: size, leading: 21 * m.lay.Text, rect: draw.Rect{W: m.sheetWidth(), H: 21 * m.lay.Text}}
+	wide := min(m.sheetWidth(), 420*m.lay.Text)
+	for i, r := range m.marks() {
 		var b block
-		b.add(w)
+		mark := m.mark(i, r, wide)
+		if m.width(mark[0])+m.width(mark[1])+8*m.lay.Text > wide {
+			mark[1].rect.Y += mark[0].rect.H
+		}
+		b.add(mark[0])
+		b.add(mark[1])
 		b.close = true
 		out = append(out, b)
 	}
+	out[len(out)-1].close = false
+	return out
+}
+
+// paragraph is a text line by line, so that it may go on over pages; every line
+// is part of the widget w.
+func (m *maker) paragraph(w widget, words string) []block {
+	if words == "" {
+		return nil
+	}
+	w.look, w.size, w.leading = plain, noteSize*m.lay.Text, 21*m.lay.Text
+	var out []block
+	for _, s := range draw.Wrap(w.font(), w.size, min(m.sheetWidth(), 600*m.lay.Text)-w.pad, words) {
+		w.text, w.rect = s, draw.Rect{W: m.sheetWidth(), H: w.leading}
+		b := block{close: true}
+		b.add(w)
+		out = append(out, b)
+	}
+	out[len(out)-1].close = false
 	return out
 }

@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"cuesta/orient"
@@ -9,11 +10,60 @@ import (
 	"cuesta/scenes/draw"
 )
 
-// verdict is the card after a recorded answer: what was right, by how much,
-// and the probable reason of what was not. What finds no room waits behind Why.
+// verdict is the card after a recorded answer: why it went wrong, by how much,
+// and what to do next, in this order. What finds no room waits behind a button.
 func (m *maker) verdict(y float64) {
-	v, u, t, in := m.b.verdict, m.lay.Unit, m.lay.Text, m.lay.Inner
-	y += 4 * u
+	y = m.verdictHead(y + 4*m.lay.Unit)
+	cause, advice := m.b.reasons()
+	caused, marked := m.verdictRoom(y, cause, advice)
+	m.unmarked = !marked
+	status := widget{id: idVerdict, role: describe.Status, name: m.allSaid(), look: hidden, rect: draw.Rect{X: m.lay.Inner.X, Y: y, W: m.lay.Inner.W, H: m.controlHeight()}}
+	if caused {
+		w := m.causeBlock(cause, m.lay.Inner.W)
+		w.rect.X, w.rect.Y = m.lay.Inner.X, y
+		w.id, w.role, w.name = status.id, status.role, status.name
+		m.add(columnZone, w)
+		y += w.rect.H + 8*m.lay.Unit
+	} else {
+		m.add(columnZone, status)
+	}
+	if marked {
+		y = m.putMarks(y)
+	}
+	switch {
+	case (caused || cause == "") && marked && m.fits(y, advice):
+		m.para(0, y, advice, false)
+	case caused && marked:
+		m.whyButton(y, "Advice")
+	case caused:
+		m.whyButton(y, "Figures and advice", "Advice")
+	default:
+		m.whyButton(y, "Why?")
+	}
+}
+
+// verdictRoom says which parts of a verdict find room: its cause, and the marks.
+// The cause comes first, the advice last.
+func (m *maker) verdictRoom(y float64, cause, advice string) (caused, marked bool) {
+	u := m.lay.Unit
+	rows := m.marks()
+	tall, foot := 22*m.lay.Text*float64(len(rows))+6*u, m.controlHeight()
+	wide := !slices.ContainsFunc(rows, func(r [2]string) bool { return !m.rowFits(r[0], r[1]) })
+	room := m.lay.Buttons - 8*u - y
+	block := 0.0
+	if cause != "" {
+		block = m.causeBlock(cause, m.lay.Inner.W).rect.H + 8*u
+	}
+	caused = cause != "" && block+foot <= room
+	if !caused {
+		block = 0
+	}
+	return caused, wide && (block+tall+foot <= room || block > 0 && m.fits(y+block+tall, advice))
+}
+
+// verdictHead is the verdict in a word, and the points.
+func (m *maker) verdictHead(y float64) float64 {
+	v, t, in := m.b.verdict, m.lay.Text, m.lay.Inner
 	size := 20 * t
 	if m.lay.Tight {
 		size = 17 * t
@@ -26,32 +76,91 @@ func (m *maker) verdict(y float64) {
 	if m.width(head)+m.width(points)+8*t <= in.W {
 		m.add(columnZone, points)
 	}
-	y += 1.3*size + 4*u
-	marks := m.marks()
-	rows := 22 * t * float64(len(marks))
-	m.unmarked = y+rows+6*u+m.controlHeight() > m.lay.Buttons-8*u
-	for _, r := range marks {
-		m.unmarked = m.unmarked || !m.rowFits(r[0], r[1])
-	}
-	if !m.unmarked {
-		for i, r := range marks {
-			for _, w := range m.mark(i, r, in.W) {
-				w.rect.X += in.X
-				w.rect.Y += y
-				m.add(columnZone, w)
-			}
-			y += 22 * t
+	return y + 1.3*size + 6*m.lay.Unit
+}
+
+// putMarks places the marks, and returns where the next begins.
+func (m *maker) putMarks(y float64) float64 {
+	for i, r := range m.marks() {
+		for _, w := range m.mark(i, r, m.lay.Inner.W) {
+			w.rect.X += m.lay.Inner.X
+			w.rect.Y += y
+			m.add(columnZone, w)
 		}
-		y += 6 * u
-		if m.fits(y, v.Said) {
-			m.para(idVerdict, y, v.Said, false)
-			return
+		y += 22 * m.lay.Text
+	}
+	return y + 6*m.lay.Unit
+}
+
+// whyButton opens what of the verdict finds no room, by the first name that finds
+// some.
+func (m *maker) whyButton(y float64, names ...string) {
+	var w widget
+	for _, s := range names {
+		w = m.styled(widget{id: idWhy, name: strings.TrimSuffix(s, "?"), value: m.b.verdict.Said, text: s}, outlined)
+		if w.rect.W = m.width(w) + 28*m.lay.Unit; w.rect.W <= m.lay.Inner.W {
+			break
 		}
 	}
-	w := m.styled(widget{id: idWhy, name: "Why", value: v.Said, text: "Why?"}, outlined)
-	w.rect.X, w.rect.Y, w.rect.W = in.X, y, m.width(w)+28*u
+	w.rect.X, w.rect.Y = m.lay.Inner.X, y
 	m.add(columnZone, w)
-	m.add(columnZone, widget{id: idVerdict, role: describe.Status, name: m.unseen(), look: hidden, rect: w.rect})
+	m.why = w.name
+}
+
+// causeBlock is why an answer went wrong, marked by a bar at its left.
+func (m *maker) causeBlock(cause string, wide float64) widget {
+	w := widget{look: plain, barred: true, bold: true, size: stepSize * m.lay.Text, leading: 22 * m.lay.Text, pad: 14 * m.lay.Unit}
+	lines := draw.Wrap(draw.Bold, w.size, wide-w.pad, cause)
+	w.text, w.rect = joinLines(lines), draw.Rect{W: wide, H: w.leading * float64(len(lines))}
+	return w
+}
+
+// reasons are why the answer went wrong, or what of it did where nothing is
+// probable, and what to do next time. A right answer has no cause.
+func (b *Bench) reasons() (cause, advice string) {
+	if b.verdict.Right {
+		return "", b.verdict.Said
+	}
+	var causes, advices []string
+	for _, f := range b.verdict.Mistakes {
+		what := firstSentence(f.Said)
+		if !slices.Contains(causes, what) {
+			causes, advices = append(causes, what), append(advices, strings.TrimSpace(strings.TrimPrefix(f.Said, what)))
+		}
+	}
+	if len(causes) == 0 {
+		return b.verdict.Said, ""
+	}
+	return strings.Join(causes, " "), strings.Join(advices, " ")
+}
+
+// outcome is what of a verdict stands before its reasons.
+func (b *Bench) outcome() string {
+	s := b.verdict.Said
+	for _, f := range b.verdict.Mistakes {
+		s = strings.Replace(s, f.Said, "", 1)
+	}
+	return strings.TrimSpace(s)
+}
+
+// allSaid is the verdict for the ear, with the marks where they are not on the
+// screen.
+func (m *maker) allSaid() string {
+	if !m.unmarked {
+		return m.b.verdict.Said
+	}
+	cause, advice := m.b.reasons()
+	words := []string{m.b.outcome()}
+	if cause != words[0] {
+		words = append(words, cause)
+	}
+	for _, r := range m.marks() {
+		words = append(words, r[0]+": "+r[1]+".")
+	}
+	if advice != words[0] {
+		words = append(words, advice)
+	}
+	return strings.Join(strings.Fields(strings.Join(words, " ")), " ")
 }
 
 func (b *Bench) verdictWord() string {

@@ -46,6 +46,7 @@ type widget struct {
 	caret    int // in runes, for the field; −1 is none
 	leading  float64
 	pad      float64 // of text that begins at the left
+	barred   bool    // a text that stands out, by a bar at its left
 }
 
 func (w widget) node() describe.Node {
@@ -76,6 +77,7 @@ func (k inked) widget(w widget) {
 	switch w.look {
 	case hidden, lens:
 	case plain, caption:
+		k.bar(w)
 		k.lines(w, k.ink(w))
 	case quiet:
 		k.lines(w, k.ink(w))
@@ -130,6 +132,12 @@ func (k inked) mark(w widget) {
 	r := w.rect
 	h := max(3, 4*k.u)
 	k.l.Fill(draw.Box(draw.Rect{X: r.X + 8*k.u, Y: r.Y + r.H - h - 4*k.u, W: r.W - 16*k.u, H: h}), k.th.Ink)
+}
+
+func (k inked) bar(w widget) {
+	if r := w.rect; w.barred {
+		k.l.Fill(draw.Box(draw.Rect{X: r.X, Y: r.Y, W: max(3, 4*k.u), H: r.H}), k.th.Ink)
+	}
 }
 
 func (k inked) underline(w widget) {
