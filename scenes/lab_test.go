@@ -8,6 +8,7 @@ import (
 	"cuesta/quiz/form"
 	"cuesta/quiz/lab"
 	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
 	"cuesta/scenes/theme"
 )
@@ -338,4 +339,34 @@ func TestLabSettings(t *testing.T) {
 	if _, err := NewLab(LabOptions{Room: l.room, Station: "Q"}); err == nil {
 		t.Error("a screen stands at a station that is not there")
 	}
+}
+
+// A name in letters that the screen has none for is cut there, without a box,
+// and whole in the description.
+func TestLabNamesWithoutLetters(t *testing.T) {
+	l, _ := labScene(t, lab.Options{Roster: []form.Student{{ID: "b07", Name: "王小明", ExtraTime: 1}}}, "")
+	d := drive{1280, 720, l}
+	d.wait()
+	for _, step := range []string{"who", "where"} {
+		if text := treeWords(l.Description()); !strings.Contains(text, "王小明") {
+			t.Errorf("%s: the description has not the whole name: %q", step, text)
+		}
+		words := drawnWords(l)
+		if signs := draw.Unprinted(words); len(signs) > 0 || !strings.Contains(words, "b07") {
+			t.Errorf("%s: got %q with signs that have no letters: %q", step, words, signs)
+		}
+		d.write("b07")
+		d.act(idPrimary)
+	}
+}
+
+// drawnWords is every text on the screen.
+func drawnWords(l *Lab) string {
+	var b strings.Builder
+	for _, z := range l.screen.zones {
+		for _, w := range z.widgets {
+			b.WriteString(w.text + "\n")
+		}
+	}
+	return b.String()
 }

@@ -36,7 +36,7 @@ func (m *labMaker) underField() float64 {
 	u, t, in := m.lay.Unit, m.lay.Text, m.lay.Inner
 	y := in.Y
 	if m.headed() {
-		y += 1.35*stepSize*t*float64(len(draw.Wrap(draw.Bold, stepSize*t, in.W, m.heading()))) + 4*u
+		y += 1.35*stepSize*t*float64(len(draw.Wrap(draw.Bold, stepSize*t, in.W, draw.Printed(m.heading())))) + 4*u
 	}
 	return y + 1.35*noteSize*t*float64(len(draw.Wrap(draw.Regular, noteSize*t, in.W, m.shortLabel()))) + 6*u + m.lay.fieldHeight() + 8*u
 }
@@ -148,7 +148,7 @@ func (m *labMaker) below(y float64) {
 // under adds a paragraph to the column and returns where the next begins.
 func (m *labMaker) under(w widget, y float64, s string) float64 {
 	w.look, w.name, w.leading = plain, s, 1.35*w.size
-	lines := m.wrapped(w.font(), w.size, m.lay.Inner.W, s)
+	lines := m.wrapped(w.font(), w.size, m.lay.Inner.W, draw.Printed(s))
 	w.text, w.name = joinLines(lines), strings.ReplaceAll(s, "\n", " ")
 	w.rect = draw.Rect{X: m.lay.Inner.X, Y: y, W: m.lay.Inner.W, H: w.leading * float64(len(lines))}
 	m.add(columnZone, w)

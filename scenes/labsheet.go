@@ -206,7 +206,7 @@ func (m *labMaker) students() []widget {
 	roster := m.l.room.Roster()
 	for _, i := range m.l.found() {
 		s := roster[i]
-		out = append(out, widget{id: idStudent + describe.ID(i), name: strings.TrimSpace(s.ID + " " + s.Name), text: strings.TrimSpace(s.ID + "  " + s.Name)})
+		out = append(out, widget{id: idStudent + describe.ID(i), name: strings.TrimSpace(s.ID + " " + s.Name), text: strings.TrimSpace(s.ID + "  " + draw.Printed(s.Name))})
 	}
 	return out
 }

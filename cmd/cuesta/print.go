@@ -13,6 +13,7 @@ import (
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/paper"
+	"cuesta/scenes/draw"
 )
 
 type printer struct {
@@ -154,9 +155,13 @@ func formsOf(students []form.Student, forms []form.Form, key string) ([]form.For
 // for, and how the sheets name them.
 func (p *printer) tellUnprinted(students []form.Student) {
 	for _, s := range students {
-		if signs := paper.Unprinted(s.Name); len(signs) > 0 {
-			fmt.Fprintf(p.err, "%s, %s: the sheets have no letters for %s; they say %s\n", s.ID, s.Name, strings.Join(strings.Split(string(signs), ""), " "), paper.Owner(s))
-		}
+		p.tellSigns(s.ID+", "+s.Name, s.Name, paper.Owner(s))
+	}
+}
+
+func (p *printer) tellSigns(what, text, printed string) {
+	if signs := draw.Unprinted(text); len(signs) > 0 {
+		fmt.Fprintf(p.err, "%s: the sheets have no letters for %s; they say %s\n", what, strings.Join(strings.Split(string(signs), ""), " "), printed)
 	}
 }
 
@@ -196,6 +201,9 @@ func (p *printer) free() error {
 
 // write sets every sheet before it writes the first.
 func (p *printer) write(forms []form.Form) error {
+	for _, text := range []string{forms[0].Blueprint.Title, forms[0].Blueprint.Place} {
+		p.tellSigns(text, text, draw.Printed(text))
+	}
 	files := make([][]byte, len(sheets))
 	for i, s := range sheets {
 		var err error

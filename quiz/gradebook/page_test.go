@@ -267,3 +267,40 @@ func TestALargeClassIsSummedUp(t *testing.T) {
 		}
 	}
 }
+
+// A name in letters that the print has none for is cut short there, without a
+// box, and the print says where it stands whole.
+func TestThePrintHasNoBoxes(t *testing.T) {
+	const unprinted = "王小明שירה"
+	rep, _ := class(t, 6)
+	rep.Results[0].Name, rep.Results[2].Name = "王小明", "Ann שירה"
+	rep.Missing[0].Name = "小明 王"
+	text := printText(t, rep)
+	if strings.ContainsAny(text, unprinted+"\uFFFD") {
+		t.Errorf("got signs without letters in %q", text)
+	}
+	for _, want := range []string{rep.Results[0].ID + " …", "Ann …", "… (" + rep.Missing[0].ID + ")", "Where … stands, this print has no letters"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("pdftotext does not find %q in %q", want, text)
+		}
+	}
+	html := page(t, func(b *bytes.Buffer) error { return gradebook.WriteReport(b, rep, "") })
+	if !strings.Contains(html, "王小明") || !strings.Contains(html, "Ann שירה") {
+		t.Error("the page has not the whole names")
+	}
+	rep, _ = class(t, 6)
+	if text := printText(t, rep); strings.Contains(text, "has no letters") {
+		t.Error("the print speaks of letters where none are missing")
+	}
+}
+
+// printText is the text of the print of a report.
+func printText(t *testing.T, rep grade.Report) string {
+	t.Helper()
+	file := filepath.Join(t.TempDir(), "report.pdf")
+	text := page(t, func(b *bytes.Buffer) error { return gradebook.PrintReport(b, rep, pdf.A4) })
+	if err := os.WriteFile(file, []byte(text), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	return textOf(t, file)
+}

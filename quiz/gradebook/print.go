@@ -35,6 +35,9 @@ func PrintReport(to io.Writer, r grade.Report, sheet pdf.Size) error {
 	}
 	p.students(page)
 	p.y += tableGap
+	if p.cut {
+		p.say(pdf.Note, "Where "+draw.Cut+" stands, this print has no letters for what was written. The report as a page and the table of grades have it whole.", smallSize, draw.Regular, p.t.Ink2)
+	}
 	p.say(pdf.Note, page.Closing, smallSize, draw.Regular, p.t.Ink2)
 	text, err := p.d.Bytes()
 	if err != nil {
@@ -49,6 +52,8 @@ type press struct {
 	d *pdf.Document
 	t *theme.Theme
 	y float64 // of the next line, from the top
+
+	cut bool // something has signs that the print has no letters for
 }
 
 func (p *press) width() float64 { return p.d.Sheet().W - 2*margin }
@@ -96,6 +101,9 @@ func (p *press) say(role pdf.Role, text string, size float64, f draw.Font, c dra
 // lines is a text, wrapped.
 func (p *press) lines(text string, width, size float64, f draw.Font, c draw.Color, a draw.Align) *draw.List {
 	l := &draw.List{}
+	if len(draw.Unprinted(text)) > 0 {
+		text, p.cut = draw.Printed(text), true
+	}
 	rows := draw.Wrap(f, size, width, text)
 	l.Reset(width, float64(len(rows))*size*draw.LineHeight)
 	x := 0.0

@@ -9,6 +9,7 @@ import (
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/paper"
+	"cuesta/scenes/draw"
 )
 
 // Names in scripts of the world, each written as its people write it; that the
@@ -27,7 +28,7 @@ func TestNamesWithoutLetters(t *testing.T) {
 		{"\U0001F9ED", "a1", "\U0001F9ED"},
 		{"", "a1", ""},
 	} {
-		if got := string(paper.Unprinted(c.name)); got != c.unprinted {
+		if got := string(draw.Unprinted(c.name)); got != c.unprinted {
 			t.Errorf("%q: got %q without letters, want %q", c.name, got, c.unprinted)
 		}
 		if got := paper.Owner(form.Student{ID: "a1", Name: c.name}); got != c.owner {

@@ -47,7 +47,7 @@ var (
 // the text is read aloud or copied.
 func prose(text string, f draw.Font, size, width float64, c draw.Color) (*draw.List, float64) {
 	l := &draw.List{W: width}
-	lines := draw.Wrap(f, size, width, text)
+	lines := draw.Wrap(f, size, width, draw.Printed(text))
 	for i, s := range lines {
 		if i < len(lines)-1 {
 			s += " "
@@ -60,6 +60,7 @@ func prose(text string, f draw.Font, size, width float64, c draw.Color) (*draw.L
 
 // line sets one line of text whose capitals begin at the top.
 func line(text string, f draw.Font, size float64, a draw.Align, c draw.Color) *draw.List {
+	text = draw.Printed(text)
 	l := &draw.List{W: draw.Measure(f, size, text, 0), H: size * leading}
 	l.Text(draw.Text{S: text, At: draw.Point{Y: size * .95}, Size: size, Font: f, Color: c, Align: a})
 	return l
