@@ -21,6 +21,7 @@ const (
 	NoWant     Want = iota
 	WantForm        // the file of a form
 	WantLesson      // the file of a lesson
+	WantWords       // the place where all goes line by line
 )
 
 // The groups of doors.

@@ -14,10 +14,13 @@ import (
 	"cuesta/scenes"
 )
 
-// files are the doors to the form that was left open, and to one that the page
-// asks for.
+// files are the doors to the page in words, to the form that was left open, and
+// to one that the page asks for.
 func (p place) files() []scenes.Door {
-	out := []scenes.Door{{Group: scenes.Practice, Title: "Open a form", Words: "A quiz that your teacher gave you, as a file.", Wants: scenes.WantForm}}
+	out := []scenes.Door{
+		{Group: scenes.Practice, Title: "The bench in words", Words: "Line by line, for a screen reader or without a picture.", Wants: scenes.WantWords},
+		{Group: scenes.Practice, Title: "Open a form", Words: "A quiz that your teacher gave you, as a file.", Wants: scenes.WantForm},
+	}
 	if f, ok := p.lastForm(); ok {
 		out = append(out, scenes.Door{Group: scenes.Practice, Title: "Form " + f.Student.ID, Words: f.Blueprint.Title + ", where you left it.", Place: "form",
 			Open: func() (scenes.Scene, error) { return p.answer(f) }})
@@ -71,12 +74,14 @@ func (p place) lab(string) (scenes.Scene, error) {
 
 func now() string { return time.Now().Format(time.RFC3339) }
 
-// askFor lets the page ask for a file.
+// askFor lets the page ask for a file, or go to its words.
 func askFor(w scenes.Want) {
 	switch w {
 	case scenes.NoWant:
 	case scenes.WantForm:
 		tell("want", "Open a form", "A form is a file such as a17.form.json, which your teacher gave you. What you answer is kept in this browser at once; handing in saves a file for your teacher.")
+	case scenes.WantWords:
+		tell("toWords")
 	case scenes.WantLesson:
 		tell("want", "Open a lesson", "A lesson is a file such as two-readings.toml.")
 	}

@@ -121,8 +121,10 @@ func (t *talk) leave() string {
 	if !t.inForm() {
 		return ""
 	}
-	return "Your form is kept; form opens it again.\n"
+	return formKept + "\n"
 }
+
+const formKept = "Your form is kept; form opens it again."
 
 // session is the practice that is at hand, or nil where there is none.
 func (t *talk) session() *session.Session {
@@ -196,8 +198,12 @@ func (t *talk) give(l lesson.Lesson, at string) (string, error) {
 	if err != nil {
 		return "", err
 	}
+	left, after := t.leave(), ""
+	if left != "" {
+		after = formKept
+	}
 	s := telling.New(p, telling.Options{Out: &t.out, Remarks: &t.out})
-	return t.enter(s, at, func() string { return "" }, "next", "back", "reveal", "look", "help", "quit"), nil
+	return left + t.enter(s, at, func() string { return after }, "next", "back", "reveal", "look", "help", "quit"), nil
 }
 
 // form goes on with the form that was left open, or asks for one.

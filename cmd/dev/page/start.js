@@ -46,6 +46,7 @@
       .map(k => "&" + k + (asked.get(k) && "=" + encodeURIComponent(asked.get(k))));
     location.hash = "#words" + kept.join("");
   };
+  cuesta.toWords = () => { location.hash = "#words"; };
   // at notes where the program has gone, so that loading the page again leads
   // there.
   cuesta.at = place => history.replaceState(null, "", "#" + place);

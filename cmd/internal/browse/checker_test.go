@@ -150,6 +150,9 @@ func TestTheCheckerFindsNothing(t *testing.T) {
 	}
 	settled(t, bench)
 	checked(t, bench, "hall on a phone")
+	if err := errors.Join(h.press("The bench in words", 1), bench.Ready("words")); err != nil {
+		t.Errorf("the hall does not lead to the bench in words: %v", err)
+	}
 }
 
 // The pages beside the drawn ones are checked as well.

@@ -135,9 +135,19 @@ func TestAFormInWords(t *testing.T) {
 	if got := w.say("bench"); !strings.Contains(got, "Your form is kept; form opens it again.") {
 		t.Errorf("left for the bench it says %q", got)
 	}
-	if got := w.say("form"); !strings.Contains(got, "Going on where you stopped: 1 of 2 items answered.") {
-		t.Errorf("opened again it says %q", got)
+	opened := func() {
+		if got := w.say("form"); !strings.Contains(got, "Going on where you stopped: 1 of 2 items answered.") {
+			t.Errorf("opened again it says %q", got)
+		}
 	}
+	opened()
+	if got := w.say("lesson " + lesson.Shipped()[0].Name); !strings.HasPrefix(got, "Your form is kept; form opens it again.") || !strings.Contains(got, "1 of ") {
+		t.Errorf("left for a lesson it says %q", got)
+	}
+	if got := w.say("quit"); !strings.Contains(got, "Your form is kept; form opens it again.") {
+		t.Errorf("after the lesson it says %q", got)
+	}
+	opened()
 	answer(1)
 	if got := w.say("finish"); !strings.Contains(got, "Handed in: tf01.submission.json") {
 		t.Errorf("handed in it says %q", got)
