@@ -63,7 +63,8 @@ type Bench struct {
 
 	phase         phase
 	note          field
-	text          string // of the note
+	rewritten     []rewriting // of the note
+	text          string      // of the note
 	caret         int
 	complete      bool // the note reads as a whole plane
 	strikeWritten bool
@@ -161,6 +162,7 @@ func (b *Bench) deal(p *orient.Plane) error {
 func (b *Bench) begin() {
 	b.phase = measuring
 	b.note.clear()
+	b.rewritten = nil
 	b.edited()
 	b.water = 0
 	b.done = doings{}
@@ -206,8 +208,10 @@ func (b *Bench) Choose(s Settings) {
 	}
 	fresh := s.Declination != b.set.Declination || s.Dips != b.set.Dips
 	other := s.Method != b.set.Method
+	was := b.set.Notation
 	b.set = s
 	b.ses.Write(s.Notation)
+	b.rewrite(was)
 	b.edited()
 	switch untouched := b.phase == measuring && b.text == ""; {
 	case untouched && fresh:

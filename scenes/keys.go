@@ -99,8 +99,8 @@ func (b *Bench) pressRune(p input.Press) {
 	r := p.Rune
 	switch {
 	case p.Mods&(input.Ctrl|input.Alt) != 0:
-		if unicode.ToLower(r) == 'z' && b.phase == measuring && b.note.undo() {
-			b.edited()
+		if unicode.ToLower(r) == 'z' && b.phase == measuring {
+			b.takeBack()
 		}
 	case b.panel != noPanel:
 	case b.focus == idNotebook && b.phase == measuring:
