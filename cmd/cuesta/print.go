@@ -223,10 +223,33 @@ func (p *printer) write(forms []form.Form) error {
 			return err
 		}
 	}
+	p.tellPlace(forms[0])
 	if p.key == "" && p.roster != "" {
 		fmt.Fprintln(p.out, "The questions hang on the whole roster: for part of it, or after a change, print the forms that were dealt with --key.")
 	}
-	_, err := fmt.Fprintf(p.out, "%s in %s; the answer key and a marking sheet in %s, to be kept apart.\n",
-		counted(len(forms), "form"), filepath.Join(p.folder, sheets[0].name), filepath.Join(p.folder, keyFolder))
+	if _, err := fmt.Fprintf(p.out, "%s in %s; the answer key and a marking sheet in %s, to be kept apart.\n",
+		counted(len(forms), "form"), filepath.Join(p.folder, sheets[0].name), filepath.Join(p.folder, keyFolder)); err != nil {
+		return err
+	}
+	_, err := io.WriteString(p.out, p.nameless())
 	return err
+}
+
+// nameless says that forms without a roster are for nobody in particular.
+func (p *printer) nameless() string {
+	switch {
+	case p.key != "" || p.roster != "":
+		return ""
+	case p.versions > 1:
+		return "No form bears a name: --roster prints one for each student.\n"
+	}
+	return "No form bears a name: --roster prints one for each student, --versions N more of these.\n"
+}
+
+// tellPlace says whose declination stands on sheets with slabs to be measured,
+// which lie in a room and not at the place of the blueprint.
+func (p *printer) tellPlace(f form.Form) {
+	if place, declination, ok := paper.SlabDeclination(f); ok {
+		fmt.Fprintf(p.err, "the sheets give the declination of %s, %s, for the slabs to be measured too: where these stand elsewhere, write the site of their room under [place]\n", place, declination)
+	}
 }

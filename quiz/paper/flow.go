@@ -30,6 +30,7 @@ type section struct {
 	blocks []block
 	left   string // of the foot
 	middle string
+	even   bool // pages are filled evenly, not one after the other
 }
 
 // placed is a block on its page.
@@ -47,9 +48,12 @@ const (
 	blockGap   = 17.0
 )
 
-// pages fills pages with blocks from the top. A block higher than a page, which
-// no item is, gets a page to itself.
+// pages fills pages with blocks. A block higher than a page, which no item is,
+// gets a page to itself.
 func (s section) pages(sheet pdf.Size) [][]placed {
+	if s.even {
+		return s.evenly(sheet.H - marginFoot - marginTop)
+	}
 	var out [][]placed
 	room := sheet.H - marginFoot
 	y := room + 1

@@ -28,7 +28,7 @@ func sheetFormOf(f form.Form) (sheetForm, error) {
 		return q, fmt.Errorf("form %s: %w", f.Code, err)
 	}
 	for i, it := range items {
-		one := question{number: len(q.questions) + 1, item: it, points: f.Part(i).Points, notation: f.Part(i).Spec.Notation, declined: declined(f.Blueprint)}
+		one := question{number: len(q.questions) + 1, item: it, points: f.Part(i).Points, notation: f.Part(i).Spec.Notation, declined: declinedAt(f.Blueprint)}
 		if it.Kind().OnPaper() || one.atBench() {
 			q.questions = append(q.questions, one)
 		}
@@ -86,7 +86,7 @@ func (s setting) section(q sheetForm) section {
 	if who := owner(q.form.Student); who != "" {
 		name += ", " + who
 	}
-	out := section{name: name, left: left, middle: q.form.Blueprint.Title, blocks: []block{s.head(q)}}
+	out := section{name: name, left: left, middle: q.form.Blueprint.Title, even: true, blocks: []block{s.head(q)}}
 	if q.form.Blueprint.Cautions || q.atBench() {
 		out.blocks = append(out.blocks, s.caution())
 	}

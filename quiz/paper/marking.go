@@ -10,7 +10,7 @@ import (
 )
 
 // mostColumns is how many questions a table of the marking sheet holds.
-const mostColumns = 12
+const mostColumns = 10
 
 // Marking prints a sheet on which the points of every form are written down:
 // a row for each form, a column for each question.
@@ -18,7 +18,7 @@ func Marking(forms []form.Form, s Sheet) ([]byte, error) {
 	size := settingOf(s)
 	d := pdf.New(size.options(forms, "Marking sheet"))
 	out := section{left: "Marking sheet", middle: "Keep apart from the forms"}
-	out.blocks = append(out.blocks, size.title(forms, "Marking sheet", "Write the points of each question into its column. The number in brackets is the most there is. "+sharesOf(forms)))
+	out.blocks = append(out.blocks, size.title(forms, "Marking sheet", "Write the points of each question into its column. The number below that of the question is the most there is. "+sharesOf(forms)))
 	var sheets []sheetForm
 	for _, f := range forms {
 		q, err := sheetFormOf(f)
@@ -41,17 +41,11 @@ func Marking(forms []form.Form, s Sheet) ([]byte, error) {
 // markingTables are the tables for some of the questions, with the sum of all
 // in the last.
 func (s setting) markingTables(sheets []sheetForm, questions []question, last bool) []block {
-	const name, code, total = .235, .178, .085
-	rest := (1 - name - code - total) / mostColumns
-	cols := []column{{head: "Name", width: name + rest*float64(mostColumns-len(questions))}, {head: "Form", width: code}}
-	for _, q := range questions {
-		cols = append(cols, column{head: fmt.Sprintf("%d\n(%s)", q.number, number(q.points)), width: rest, align: draw.AlignCentre})
-	}
 	sum := "Sum"
 	if last {
-		sum = "Sum\n(" + number(sheets[0].total()) + ")"
+		sum = "Sum\n" + number(sheets[0].total())
 	}
-	cols = append(cols, column{head: sum, width: total, align: draw.AlignCentre})
+	cols := markingColumns(questions, sum)
 	var rows [][]string
 	for _, q := range sheets {
 		row := make([]string, len(cols))
@@ -64,6 +58,17 @@ func (s setting) markingTables(sheets []sheetForm, questions []question, last bo
 		out = append(out, block{height: t.height, nodes: t.nodes})
 	}
 	return out
+}
+
+// markingColumns are name and code, a column for each question, and their sum.
+func markingColumns(questions []question, sum string) []column {
+	const name, code, total, widest = .215, .178, .095, .07
+	one := min(widest, (1-name-code-total)/float64(len(questions)))
+	cols := []column{{head: "Name", width: 1 - code - total - one*float64(len(questions))}, {head: "Form", width: code}}
+	for _, q := range questions {
+		cols = append(cols, column{head: fmt.Sprintf("%d\n%s", q.number, number(q.points)), width: one, align: draw.AlignCentre})
+	}
+	return append(cols, column{head: sum, width: total, align: draw.AlignCentre})
 }
 
 // versionID begins the id of a form that belongs to no student.

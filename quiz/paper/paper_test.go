@@ -14,6 +14,7 @@ import (
 
 	"cuesta/quiz/form"
 	"cuesta/quiz/item"
+	"cuesta/scenes/draw"
 	"cuesta/scenes/draw/pdf"
 )
 
@@ -393,4 +394,74 @@ func TestPageBreaks(t *testing.T) {
 	if strings.Join(got, "; ") != strings.Join(want, "; ") {
 		t.Errorf("pages %q, want %q", got, want)
 	}
+}
+
+// TestEvenPages: a form takes as few pages as it can, and no page is left nearly
+// empty where a neighbour could spare a question.
+func TestEvenPages(t *testing.T) {
+	room := pdf.A4.H - marginTop - marginFoot
+	for _, c := range []struct {
+		heights []float64
+		want    []int // blocks on each page
+	}{
+		{[]float64{90, 110, 250, 280, 340, 360, 110, 110, 110, 130}, []int{3, 2, 2, 3}},
+		{[]float64{300, 300, 20}, []int{3}},
+		{[]float64{300, 300, 300}, []int{2, 1}},
+		{[]float64{300, 200, 100, 90, 80}, []int{2, 3}},
+		{[]float64{800, 10}, []int{1, 1}},
+		{nil, nil},
+	} {
+		s, greedy := section{even: true}, section{}
+		for _, h := range c.heights {
+			s.blocks, greedy.blocks = append(s.blocks, block{height: h}), append(greedy.blocks, block{height: h})
+		}
+		pages := s.pages(pdf.A4)
+		var got []int
+		next := 0
+		for _, p := range pages {
+			got = append(got, len(p))
+			y := marginTop
+			for i, b := range p {
+				if b.height != c.heights[next] || i > 0 && (b.y < y+blockGap-1e-9 || b.y > y+2*blockGap+1e-9) || i == 0 && b.y != marginTop {
+					t.Errorf("%v: block %d of height %v stands at %v, %v below the last", c.heights, next, b.height, b.y, b.y-y)
+				}
+				y = b.y + b.height
+				next++
+			}
+			if len(p) > 1 && y > marginTop+room+1e-9 {
+				t.Errorf("%v: a page ends at %v, want at most %v", c.heights, y, marginTop+room)
+			}
+		}
+		if fmt.Sprint(got) != fmt.Sprint(c.want) || len(pages) > len(greedy.pages(pdf.A4)) {
+			t.Errorf("%v: got %v blocks a page, want %v", c.heights, got, c.want)
+		}
+	}
+}
+
+// TestHeadsOfTheMarkingSheet: the number of a question and what it is worth take
+// two lines, however many columns there are.
+func TestHeadsOfTheMarkingSheet(t *testing.T) {
+	s := settingOf(A4)
+	for n := 1; n <= mostColumns; n++ {
+		cols := markingColumns(questionsWorth(n, 0.25), "Sum\n112.75")
+		sum := 0.0
+		for i, c := range cols {
+			sum += c.width
+			width := c.width * s.column()
+			if lines := draw.Wrap(draw.Bold, sizeText-1, width-2*min(cellPad, width*.06), c.head); len(lines) != 1+strings.Count(c.head, "\n") {
+				t.Errorf("%d questions: the head of column %d is %q", n, i+1, lines)
+			}
+		}
+		if sum < 0.999 || sum > 1.001 {
+			t.Errorf("%d questions: the columns take %.3f of the width", n, sum)
+		}
+	}
+}
+
+func questionsWorth(n int, points float64) []question {
+	out := make([]question, n)
+	for i := range out {
+		out[i] = question{number: 90 + i, points: points}
+	}
+	return out
 }

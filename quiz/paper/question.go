@@ -16,7 +16,7 @@ type question struct {
 	item     item.Item
 	points   float64
 	notation orient.Notation
-	declined bool // the declination of the place is not zero
+	declined string // whose declination stands above, where that is not zero
 }
 
 func (q question) atBench() bool { _, ok := q.item.(item.AtBench); return ok }
@@ -68,8 +68,8 @@ func (q question) prompt() string {
 	}
 	text := "Measure the slab at your station three times, seating the instrument anew each time. Write down what you read; " +
 		"then write the plane that you settle on as " + notationWords[q.notation] + "."
-	if q.declined {
-		text += " Mind the declination given above."
+	if q.declined != "" {
+		text += " Mind the declination where the slab stands; above is that of " + q.declined + "."
 	}
 	return text
 }

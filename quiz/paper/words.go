@@ -1,9 +1,11 @@
 package paper
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"strconv"
+	"strings"
 
 	"cuesta/orient"
 	"cuesta/quiz/form"
@@ -48,6 +50,26 @@ func declination(a orient.Angle) string {
 
 // declined says whether the declination is one that can be set.
 func declined(b form.Blueprint) bool { return math.Abs(b.Field.Declination.Degrees()) >= .05 }
+
+// declinedAt is whose declination it is, "" where it is none that can be set.
+func declinedAt(b form.Blueprint) string {
+	if !declined(b) {
+		return ""
+	}
+	return cmp.Or(b.Place, "the place of this quiz")
+}
+
+// SlabDeclination is whose declination a form gives for slabs that are measured
+// in a room, and how much it is in words; ok is false where it gives none or has
+// no such slab.
+func SlabDeclination(f form.Form) (place, words string, ok bool) {
+	q, err := sheetFormOf(f)
+	place = declinedAt(f.Blueprint)
+	if err != nil || place == "" || !q.atBench() {
+		return "", "", false
+	}
+	return place, strings.TrimPrefix(declination(f.Blueprint.Field.Declination), "Declination "), true
+}
 
 // circumstances are the place, the declination and the time allowed.
 func circumstances(f form.Form) string {
