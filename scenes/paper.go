@@ -55,6 +55,7 @@ type Paper struct {
 	more     bool // the controls that find no room on a small screen
 	page     int  // of the question, or of what is open
 	pad      bool // the keypad is open
+	fresh    bool // the choice was kept just now: another may take its place
 	done     string
 	bench    *Bench // of the question at the bench, while it is open
 	leave    func() // for the hall, where there is one
@@ -88,7 +89,7 @@ func (p *Paper) firstOpen() int {
 
 func (p *Paper) goTo(i int) {
 	p.at = max(0, min(p.sit.Count()-1, i))
-	p.review, p.more, p.page, p.said = false, false, 0, ""
+	p.review, p.more, p.page, p.said, p.fresh = false, false, 0, "", false
 	p.note.clear()
 	p.note.set(p.sit.Given(p.at))
 	p.try(p.sit.Go(p.at))
@@ -268,12 +269,35 @@ func (p *Paper) record() {
 		p.said = "Type the answer first."
 		return
 	}
-	if err := p.sit.Answer(p.at, text, ""); err != nil {
+	if err := p.keep(text); err != nil {
 		p.said = err.Error()
 		return
 	}
 	p.said = "Kept: " + text + "."
+	if p.fresh = p.chooses(); p.fresh {
+		p.said = p.chosen(text)
+	}
 	p.focus = idForward
+}
+
+// chosen says that a choice is kept, and how long it can be changed.
+func (p *Paper) chosen(letter string) string {
+	return "Kept: " + letter + ". " + p.manner.by("Another letter and Enter change it", "You can tap another") + " until you go on."
+}
+
+// keep keeps an answer. One choice in place of another costs no attempt as long
+// as the question stands on the screen.
+func (p *Paper) keep(text string) error {
+	if p.fresh {
+		if text == p.sit.Given(p.at) {
+			return nil
+		}
+		if err := p.sit.Undo(); err != nil {
+			return err
+		}
+	}
+	p.fresh = false
+	return p.sit.Answer(p.at, text, "")
 }
 
 // handIn hands the form in from the overview of all questions; from elsewhere
@@ -331,6 +355,7 @@ func (p *Paper) act(id describe.ID) {
 	case idBackward:
 		p.goTo(p.at - 1)
 	case idFlag:
+		p.fresh = false // undo takes back the last that was done
 		p.try(p.sit.Flag(p.at))
 	case idOverview:
 		p.review, p.more, p.page, p.said = !p.review, false, 0, ""
@@ -414,6 +439,7 @@ func (p *Paper) undo() {
 		p.said = err.Error()
 		return
 	}
+	p.fresh = false
 	p.note.set(p.sit.Given(p.at))
 	p.said = "Taken back."
 }

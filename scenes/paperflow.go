@@ -301,7 +301,7 @@ func (m *pageMaker) blocks(tall float64) []block {
 		out = append(out, m.wrapped(id, role, s, size, false, wide)...)
 		gap()
 	}
-	if m.p.said != "" && m.lay.Tight {
+	if m.p.said != "" && m.lay.Tight && !m.p.fresh {
 		text(idEcho, describe.Status, m.p.said, noteSize)
 	}
 	it := m.p.item()
@@ -326,10 +326,10 @@ func (m *pageMaker) blocks(tall float64) []block {
 		out = append(out, m.soft(m.wrapped(idHintTaken+describe.ID(i), describe.Label, "Hint: "+h, noteSize, false, wide))...)
 		gap()
 	}
-	if m.p.said != "" && !m.lay.Tight {
+	if m.p.said != "" && !m.lay.Tight && !m.p.fresh {
 		text(idEcho, describe.Status, m.p.said, noteSize)
 	}
-	if m.lay.Tight {
+	if m.lay.Tight && m.line() != m.p.said {
 		text(idHint, describe.Status, m.line(), noteSize)
 	}
 	return out
@@ -378,6 +378,8 @@ func (m *pageMaker) worth() string {
 	switch n := m.p.sit.Left(m.p.at); {
 	case m.p.done != "":
 		s += ", handed in"
+	case m.p.fresh:
+		s += ", kept"
 	case n == 0:
 		s += ", no attempt left"
 	case n == 1:
@@ -403,9 +405,25 @@ func (m *pageMaker) choices(wide, size float64) []block {
 		w.rect = draw.Rect{W: wide, H: max(m.leastTarget(), w.leading*float64(len(lines))+16*u)}
 		var b block
 		b.add(w)
-		out = append(out, b)
+		b.keep = w.on && m.tellsAtChoice()
+		if out = append(out, b); b.keep {
+			out = append(out, together(m.wrapped(idEcho, describe.Status, m.p.said, noteSize, false, wide))...)
+		}
 	}
 	return out
+}
+
+// tellsAtChoice says that there is no bar to tell that a choice is kept: the
+// choice itself tells it.
+func (m *pageMaker) tellsAtChoice() bool { return m.lay.Tight && m.p.fresh && m.p.said != "" }
+
+// together are blocks that stay on one page.
+func together(bs []block) []block {
+	for i := range bs {
+		bs[i].keep = i+1 < len(bs)
+	}
+	bs[len(bs)-1].close = false
+	return bs
 }
 
 // leastTarget is the least height of what can be pressed.

@@ -75,7 +75,7 @@ func (p *Paper) control() {
 }
 
 func (p *Paper) open() bool {
-	return !p.review && p.done == "" && !p.atBench() && p.sit.Left(p.at) > 0
+	return !p.review && p.done == "" && !p.atBench() && (p.sit.Left(p.at) > 0 || p.fresh)
 }
 
 func (p *Paper) typed(r rune) {

@@ -180,6 +180,10 @@ func (m *pageMaker) line() string {
 		return m.p.done
 	case m.p.review:
 		return m.p.standing() + " Go to a question, or hand the form in."
+	case m.p.fresh && m.p.said != "":
+		return m.p.said
+	case m.p.fresh:
+		return m.ask()
 	case m.p.sit.Left(m.p.at) == 0:
 		return spentLine
 	case m.p.atBench():
@@ -208,7 +212,7 @@ func (m *pageMaker) ask() string {
 func (m *pageMaker) lined() int {
 	n := len(m.wrappedLine(m.line()))
 	if !m.p.review {
-		for _, s := range [...]string{m.ask(), keptLine, spentLine, benchLine} {
+		for _, s := range [...]string{m.ask(), m.p.chosen("A"), keptLine, spentLine, benchLine} {
 			n = max(n, len(m.wrappedLine(s)))
 		}
 	}
@@ -217,7 +221,7 @@ func (m *pageMaker) lined() int {
 
 const (
 	keptLine  = "Kept. Go on to the next question, or change the answer while attempts are left."
-	spentLine = "No attempt is left for this question: go on to the next."
+	spentLine = "No attempt is left: go on to the next question. Undo takes the last answer back."
 	benchLine = "Measure the slab at the bench; what you record there is your answer."
 )
 
@@ -250,22 +254,25 @@ func (m *pageMaker) buttonWidgets() []widget {
 	if cost > 0 {
 		second = fmt.Sprintf("Hint (−%.0f %%)", 100*cost)
 	}
-	why := ""
+	closed := ""
 	switch {
 	case m.p.done != "":
-		why = "handed in"
-	case m.p.sit.Left(m.p.at) == 0:
-		why = "no attempt left"
+		closed = "handed in"
+	case m.p.sit.Left(m.p.at) == 0 && !m.p.fresh:
+		closed = "no attempt left"
+	}
+	why, noHint := closed, closed
+	if m.p.fresh && m.p.note.String() == m.p.sit.Given(m.p.at) {
+		why = "kept"
+	}
+	if closed == "" && !more {
+		noHint = "no more hints"
 	}
 	mk := func(id describe.ID, s string, l look, why string) widget {
 		return widget{id: id, role: describe.Button, name: s, value: why, text: s, look: l, size: noteSize * m.lay.Text, bold: true, align: draw.AlignCentre,
 			focus: true, disabled: why != ""}
 	}
-	keep := mk(idPrimary, first, filled, why)
-	if why == "" && !more {
-		why = "no more hints"
-	}
-	return []widget{keep, mk(idSecondary, second, outlined, why)}
+	return []widget{mk(idPrimary, first, filled, why), mk(idSecondary, second, outlined, noHint)}
 }
 
 // buttonRows is 1 where the buttons fit side by side.

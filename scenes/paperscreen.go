@@ -29,7 +29,7 @@ type paperKey struct {
 	given        string
 	caretOn      bool
 	review, more bool
-	pad          bool
+	pad, fresh   bool
 	page         int
 	done         string
 	focus        describe.ID
@@ -53,7 +53,7 @@ func (s *paperScreen) keyOf(p *Paper) paperKey {
 	words, _ := p.sit.Remaining()
 	return paperKey{
 		w: p.frame.W, h: p.frame.H, scale: p.frame.Scale, set: p.set, at: p.at, caret: p.note.caret,
-		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, more: p.more, pad: p.pad, page: p.page, done: p.done,
+		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, more: p.more, pad: p.pad, fresh: p.fresh, page: p.page, done: p.done,
 		focus: p.focus, hints: len(taken), flagged: p.sit.Flagged(p.at), left: p.sit.Left(p.at), remaining: words, manner: p.manner,
 	}
 }
