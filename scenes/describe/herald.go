@@ -200,8 +200,12 @@ func changed(old, now string) string {
 }
 
 // hearStatuses tells those that are new, and where nothing has the focus on a
-// screen that is come back to, the first.
+// screen that is come back to, the first. What is said while something is being
+// done may be over before it has been heard, so it waits.
 func (h *Herald) hearStatuses(t *Tree, back bool) {
+	if t.Acting {
+		return
+	}
 	var statuses []told
 	again := back && h.focus.ID == 0
 	t.Root.walk(func(n *Node) {

@@ -168,9 +168,10 @@ func TestHerald(t *testing.T) {
 			{0, acting(level("left")), "Level: left."},
 			{40, acting(level("right")), ""},
 			{40, acting(level("right")), ""},
-			{1, tree(0, status("Rolled."), level("right")), "Rolled.|Level: right."},
-			{1, acting(status("Rolled."), level("wall")), ""},
-			{300, acting(status("Rolled."), level("wall")), "Level: wall."},
+			{1, acting(status("Roll it left."), level("right")), ""},
+			{1, tree(0, status("Rolled. Read it."), level("right")), "Rolled.|Read it.|Level: right."},
+			{1, acting(status("Rolled. Roll it left."), level("wall")), ""},
+			{300, acting(status("Rolled. Roll it left."), level("wall")), "Level: wall."},
 		}},
 		{"of whole sentences those that are new", []step{
 			{0, tree(0, level("It slopes. The bubble is left.")), "It slopes.|The bubble is left."},
