@@ -28,6 +28,8 @@ type grader struct {
 	report    string
 	json      bool
 	force     bool
+
+	spreadsheet bool // the table of grades is for a spreadsheet
 }
 
 func gradeCommand(e env) *cobra.Command {
@@ -63,6 +65,7 @@ func gradeCommand(e env) *cobra.Command {
 	f.StringVar(&g.out, "out", "", "write the grades (CSV) to this file")
 	f.StringVar(&g.report, "report", "", "write grades, feedback and class report to this folder")
 	f.BoolVar(&g.json, "json", false, "one JSON object a line: each student, then the class")
+	f.BoolVar(&g.spreadsheet, "spreadsheet", false, "begin the grades with a byte-order mark, for a spreadsheet that garbles names without it")
 	f.BoolVar(&g.force, "force", false, "replace files that are there already")
 	return cmd
 }
@@ -249,7 +252,7 @@ func feedbackName(id string) string {
 }
 
 func (g *grader) write(rep grade.Report, dir *folder) error {
-	grades := func(w io.Writer) error { return gradebook.WriteGrades(w, rep) }
+	grades := func(w io.Writer) error { return g.grades(w, rep) }
 	if g.out != "" {
 		if err := writeWhole(g.out, g.force, grades); err != nil {
 			return err
@@ -269,6 +272,17 @@ func (g *grader) write(rep grade.Report, dir *folder) error {
 		return grades(g.env.out)
 	}
 	return nil
+}
+
+// grades writes the table of grades. Other programs take a byte-order mark for a
+// part of the first name, so it stands there only when it is asked for.
+func (g *grader) grades(w io.Writer, rep grade.Report) error {
+	if g.spreadsheet {
+		if _, err := io.WriteString(w, "\uFEFF"); err != nil {
+			return err
+		}
+	}
+	return gradebook.WriteGrades(w, rep)
 }
 
 func (g *grader) writeReport(rep grade.Report, dir *folder, grades func(io.Writer) error) error {
