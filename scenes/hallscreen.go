@@ -1,7 +1,6 @@
 package scenes
 
 import (
-	"fmt"
 	"slices"
 
 	"cuesta/orient"
@@ -201,7 +200,8 @@ func (m *hallMaker) doors() {
 		m.place(col, pad+float64(c)*(colW+gap), y)
 	}
 	if len(pages) > 1 {
-		more := m.styled(widget{id: idPanelMore, name: fmt.Sprintf("More %d/%d: the next page", at+1, len(pages)), text: fmt.Sprintf("More %d/%d", at+1, len(pages))}, outlined)
+		more := m.styled(widget{id: idPanelMore}, outlined)
+		more.name, more.text = nextPage(at, len(pages))
 		more.rect.W = m.width(more) + 24*u
 		more.rect.X, more.rect.Y = pad+wide-more.rect.W, 8*u
 		m.add(sheetZone, more)

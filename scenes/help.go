@@ -23,14 +23,14 @@ func (m *maker) helpLines() [][2]string {
 		{set.keysFor(keymap.Lift, keymap.Lower), "roll it about its edge; on its side, turn the arm; on its lid, open the hinge"},
 		{set.keysFor(keymap.StepSize), "changes the step: 10°, 1°, 0.1°. No key has to be held and none needs another with it; Shift or Ctrl with an arrow are short for 10° and 0.1°. A turn is taken back by the same turn the other way"},
 		{set.keysFor(keymap.TurnOver, keymap.Flip), "turn the plate on its side and back; turn it end for end"},
-		{set.keysFor(keymap.Tap, keymap.LockFree, keymap.Calibrate), "tap the case; lock and free the needle; calibrate the sensor"},
+		{set.keysFor(keymap.Tap, keymap.LockFree, keymap.Calibrate, keymap.Method), "tap the case; lock and free the needle; calibrate the sensor; next method: edge and side, lid, sensor"},
 		{set.keysFor(keymap.LeanLess, keymap.LeanMore), "on its side: lean the face"},
 		{set.keysFor(keymap.RingLess, keymap.RingMore), "turn the declination ring, where it is yours to set"},
 		{set.keysFor(keymap.ReadOut), "says in words what scale and level show"},
 		{m.digits(), "go straight into the notebook; Backspace or Ctrl Z takes back"},
 		{"Enter", "goes on: turns the plate, records, deals the next plane"},
 		{"Tab, Esc", "from control to control; back to the instrument"},
-		{set.keysFor(keymap.Help, keymap.Settings, keymap.Keys, keymap.Method), "this help; the settings; the keys, which can all be changed; the next method: edge and side, lid, sensor"},
+		{set.keysFor(keymap.Help, keymap.Settings, keymap.Keys, keymap.Menu), "this help; the settings; the keys, which can all be changed; the menu. F11 " + fillsWords},
 		{set.keysFor(keymap.Closer), "come closer; drag the ground to walk round"},
 		{m.overlayKeys(), "after the answer: water, strike, arrow, hand, numbers, yours"},
 		{"Switches", "in the settings: a mark goes from control to control, and Space, Enter, " + set.keysFor(keymap.Switch) + " or a touch anywhere presses what it is on; with two switches Space or " + set.keysFor(keymap.SwitchMove) + " moves it"},
@@ -41,6 +41,9 @@ func (m *maker) helpLines() [][2]string {
 	}
 	return lines
 }
+
+// fillsWords say what F11 does, which is always the same key.
+const fillsWords = "fills the screen with the picture, and back"
 
 // digits are what goes into the notebook from everywhere, where it does.
 func (m *maker) digits() string {

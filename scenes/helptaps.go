@@ -9,6 +9,6 @@ var tapLines = [][2]string{
 	{"Tap", "taps the case, so that the needle comes to rest"},
 	{"Dial", "touched, says in words what scale and level show"},
 	{"123", "opens keys to write with; what is written stays in view"},
-	{"More", "opens all that finds no room: the eye, the settings, this help, the menu"},
+	{"All controls", "opens what finds no room: the eye, the settings, this help, the menu"},
 	{"Ground", "dragged, walks you round the rock; Closer brings you nearer"},
 }

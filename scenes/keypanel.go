@@ -118,11 +118,15 @@ func (m *sketch) keyRows(k keyList, set Settings, wide float64) []block {
 		b.add(words)
 		out = append(out, b)
 	}
+	fills := block{}
+	lines := draw.Wrap(draw.Regular, noteSize*t, wide, "F11 "+fillsWords)
+	fills.add(widget{id: idPanelText, role: describe.Label, name: "F11 " + fillsWords, look: plain, size: noteSize * t, leading: 21 * t,
+		text: joinLines(lines), rect: draw.Rect{W: wide, H: 21 * t * float64(len(lines))}})
 	usual := m.styled(widget{id: idUsualKeys, name: "Back to the usual keys", text: "Usual keys", disabled: set.Keys.Usual()}, outlined)
 	usual.rect.W = m.width(usual) + 24*u
 	var b block
 	b.add(usual)
-	return append(out, b)
+	return append(out, fills, b)
 }
 
 // sign is a key that types and cannot be changed, as it is shown.

@@ -165,7 +165,7 @@ func (m *labMaker) lowest(ps []passage, y, shrink float64, bare bool) (end float
 // paged shows as many lines of a text as fit, and the way to the others.
 func (m *labMaker) paged(w widget, bottom float64) {
 	u := m.lay.Unit
-	more := m.styled(widget{id: idPanelMore, text: "More 9/9"}, outlined)
+	more := m.styled(widget{id: idPanelMore, text: "First page"}, outlined)
 	more.size = noteSize * u
 	more.rect = draw.Rect{W: m.width(more) + 16*u, H: max(28*u, 1.5*more.size)}
 	lines := splitLines(w.text)
@@ -175,7 +175,7 @@ func (m *labMaker) paged(w widget, bottom float64) {
 	lines = lines[at*n : min(len(lines), at*n+n)]
 	w.text, w.rect.H = joinLines(lines), w.leading*float64(len(lines))
 	m.add(sheetZone, w)
-	more.name, more.text = fmt.Sprintf("More %d/%d: the next page", at+1, pages), fmt.Sprintf("More %d/%d", at+1, pages)
+	more.name, more.text = nextPage(at, pages)
 	more.rect.X, more.rect.Y = w.rect.X+w.rect.W-more.rect.W, bottom-more.rect.H
 	m.add(sheetZone, more)
 }
@@ -250,8 +250,7 @@ func (m *labMaker) chips(ws []widget, y, size float64) {
 		m.add(sheetZone, w)
 	}
 	if len(pages) > 1 {
-		more.name = fmt.Sprintf("More %d/%d: the next page", at+1, len(pages))
-		more.text = fmt.Sprintf("More %d/%d", at+1, len(pages))
+		more.name, more.text = nextPage(at, len(pages))
 		more.rect.X, more.rect.Y = box.X+box.W-more.rect.W, box.Y+box.H+8*u
 		m.add(sheetZone, more)
 	}
@@ -268,7 +267,7 @@ func (m *labMaker) rowOf(size float64) float64 { return max(44*m.lay.Unit, 1.9*s
 
 // moreOf is the way to the next page.
 func (m *labMaker) moreOf(size float64) widget {
-	w := m.styled(widget{id: idPanelMore, text: "More 99/99"}, outlined)
+	w := m.styled(widget{id: idPanelMore, text: "First page"}, outlined)
 	w.size = min(w.size, size)
 	w.rect = draw.Rect{W: m.width(w) + 20*m.lay.Unit, H: max(32*m.lay.Unit, 1.5*w.size, m.leastTarget())}
 	return w

@@ -157,6 +157,31 @@ func TestLivePlayBeginsAndEndsUnmagnified(t *testing.T) {
 	}
 }
 
+// A magnified place belongs to its step; an answer revealed there leaves it.
+func TestAnotherStepBeginsUnmagnified(t *testing.T) {
+	r := lectureOf(t, lookedAt)
+	for r.play.At() == 0 {
+		r.key(input.PageDown)
+	}
+	for _, k := range []input.Key{input.PageDown, input.PageUp, input.Home} {
+		r.key(input.PageDown)
+		r.typed("m")
+		at := r.play.At()
+		for r.play.Busy() || r.play.Open() {
+			if r.key(input.PageDown); r.play.At() == at && !r.magnify {
+				t.Fatalf("step %d: what stays there is magnified no more", at+1)
+			}
+		}
+		r.key(k)
+		if r.play.At() == at {
+			t.Fatalf("%v does not leave step %d", k, at+1)
+		}
+		if r.magnify {
+			t.Errorf("%v leads to step %d, which begins magnified", k, r.play.At()+1)
+		}
+	}
+}
+
 // A step that plays again asks again: the class sees no answer before it has
 // looked.
 func TestAStepThatPlaysAgainHidesItsAnswer(t *testing.T) {
@@ -332,8 +357,9 @@ func TestTheKeysOfALectureAreAllTold(t *testing.T) {
 	r.key(input.F1)
 	told := r.said()
 	for range 4 {
-		if r.find("Next page") != nil {
-			r.press("Next page")
+		if r.screen.tree.Find(idPanelMore) != nil {
+			r.act(idPanelMore)
+			r.wait(0)
 			told += r.said()
 		}
 	}

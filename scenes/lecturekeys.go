@@ -326,8 +326,12 @@ func (t *Lecture) restart() {
 	t.begun()
 }
 
-// begun: another step stands on the screen.
+// begun: a step begins. What was magnified in another need not be worth a look in
+// this one.
 func (t *Lecture) begun() {
+	if t.play.At() != t.screen.key.at {
+		t.magnify = false
+	}
 	if !t.play.IsLive() {
 		t.hand = nil
 		t.held, t.drag = held{}, drag{}

@@ -198,7 +198,8 @@ func (m *lectureMaker) panelHead(name, about string, pages int) {
 		m.add(sheetZone, widget{id: idHint, role: describe.Status, name: "The arrow keys go from line to line.", look: hidden, rect: w.rect})
 	}
 	if pages > 1 {
-		put(widget{id: idPanelMore, name: "Next page", text: "More"})
+		next, words := nextPage(m.t.page%pages, pages)
+		put(widget{id: idPanelMore, name: next, text: words})
 	}
 }
 
@@ -231,8 +232,9 @@ func (m *lectureMaker) keyRows() []block {
 		{"Tab", "shows the controls and goes through them"},
 		{set.keysFor(keymap.Help) + " or ?", "this list"},
 		{set.keysFor(keymap.Settings), "settings"},
+		{set.keysFor(keymap.Keys), "the keys, which can all be changed"},
 		{set.keysFor(keymap.Menu), "menu: the other lectures and more"},
-		{"F11", "fills the screen with the picture, and back"},
+		{"F11", fillsWords},
 	}
 	size, wide := m.typeSize(lectureType), m.lay.Sheet.W-2*m.s.lay.Margin
 	var out []block

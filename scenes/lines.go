@@ -42,3 +42,13 @@ func pageOf(pages [][]block, at int, now describe.ID) int {
 	}
 	return at
 }
+
+// nextPage is the way from one page to the next, or from the last to the first:
+// its name, and its words.
+func nextPage(at, pages int) (name, text string) {
+	word, to := "Next page", (at+1)%pages
+	if to == 0 {
+		word = "First page"
+	}
+	return fmt.Sprintf("%s: %d of %d", word, to+1, pages), word
+}

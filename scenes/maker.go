@@ -223,7 +223,10 @@ func (m *maker) menu() {
 // more is the way to all that finds no room, in the corner of the rock.
 func (m *maker) more() {
 	u, r := m.lay.Unit, m.lay.Scene
-	w := m.button(widget{id: idMore, name: "More controls", text: "More"}).parts[0]
+	w := m.button(widget{id: idMore, name: "All controls", text: "All controls"}).parts[0]
+	if w.rect.W > .3*r.W {
+		w = m.button(widget{id: idMore, name: w.name, text: "All"}).parts[0]
+	}
 	w.rect.X, w.rect.Y = r.X+r.W-w.rect.W-12*u, r.Y+10*u
 	m.add(menuZone, w)
 	z := &m.s.zones[menuZone]

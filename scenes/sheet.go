@@ -211,7 +211,8 @@ func (m *sketch) panelHead(f leaf, pages int) (title, more, back widget) {
 	}
 	title = widget{id: idPanelTitle, role: describe.Heading, name: name, value: f.about, text: name, look: plain, size: titleSize * t, bold: true, leading: 30 * t}
 	title.rect.W, title.rect.H = m.width(title), title.leading
-	more = m.styled(widget{id: idPanelMore, name: "More: next page", text: "More"}, outlined)
+	more = m.styled(widget{id: idPanelMore}, outlined)
+	more.name, more.text = nextPage(f.page%pages, pages)
 	back = m.styled(widget{id: idClosePanel, name: f.back, text: "Back", keys: "Escape"}, outlined)
 	more.rect.W, back.rect.W = m.width(more)+28*m.lay.Unit, m.width(back)+28*m.lay.Unit
 	return title, more, back
@@ -219,7 +220,7 @@ func (m *sketch) panelHead(f leaf, pages int) (title, more, back widget) {
 
 // stacked says that the name of a panel stands above its buttons.
 func (m *sketch) stacked(f leaf) bool {
-	title, more, back := m.panelHead(f, 10)
+	title, more, back := m.panelHead(leaf{name: f.name, back: f.back}, 10)
 	return title.rect.W+more.rect.W+back.rect.W+30*m.lay.Unit > f.rect.W-2*m.lay.pad()
 }
 
@@ -343,7 +344,7 @@ func (m *maker) controlsName() string {
 	if m.untitled() {
 		return m.titleWords(titleSize * m.lay.Text)
 	}
-	return "Controls"
+	return "All controls"
 }
 
 // controls are all that the strip and the menu hold where there is room.

@@ -24,13 +24,13 @@ var ways = []struct {
 }
 
 // reach opens what lies before a control: a small screen tells a reading on a
-// sheet of its own, and has the rest of its controls behind "More".
+// sheet of its own, and has the rest of its controls in another.
 func reach(h hand, t *Tab, name string) error {
 	now, err := t.Tree()
 	if err != nil || now.holds(name) {
 		return err
 	}
-	for _, way := range []string{"Back to the bench", "More"} {
+	for _, way := range []string{"Back to the bench", "All controls", "Next page"} {
 		if way != name && now.holds(way) {
 			return h.press(way, 1)
 		}
