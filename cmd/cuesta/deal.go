@@ -35,12 +35,15 @@ func dealCommand(e env) *cobra.Command {
 		SuggestFor: []string{"quiz", "forms"},
 		Short:      "A form for every student, each with planes of its own",
 		Long: "Deals a form to every student of the roster into DIR, and the key to all of them\n" +
-			"into DIR/key: hand out the forms, keep that folder. The same blueprint, roster and\n" +
-			"seed give the same files; another roster gives everybody others. For late-comers\n" +
-			"write --add: the forms in DIR stay, and those of the roster who have none are dealt\n" +
-			"one, apart from them. The roster is a CSV file whose first line names its\n" +
-			"columns: id,name and, if wanted, extra_time, a factor on the time limit, and class;\n" +
-			"two students of one class share no plane.\n\n" +
+			"into DIR/key: hand out the forms, keep that folder. The roster is a CSV file whose\n" +
+			"first line names its columns: id,name and, if wanted, extra_time, a factor on the\n" +
+			"time limit, and class.\n\n" +
+			"Two students of one class share no plane, and all forms are equally hard: they are\n" +
+			"dealt together. So the same blueprint, roster and seed give the same files, and a\n" +
+			"line more or less in the roster, or another order, gives everybody others. Deal\n" +
+			"once. For late-comers write --add: the forms in DIR stay, and those of the roster\n" +
+			"who have none are dealt one, apart from them. A student who leaves needs no new\n" +
+			"deal, nor does a name that was wrong.\n\n" +
 			"A form holds what the simulation needs: who can program can find the answers in\n" +
 			"it. Where that matters, let the quiz be sat under supervision.",
 		Example: "  cuesta deal --example > quiz.toml\n" +

@@ -80,9 +80,13 @@ func (t Table) couples(bare bool, where string) []Conclusion {
 		}
 	}
 	var out []Conclusion
-	for _, g := range groups {
+	for i, g := range groups {
 		slices.Sort(g)
-		out = append(out, Conclusion{"Not told from one another " + where, g})
+		said := "Not told from one another " + where
+		if i > 0 {
+			said = "There neither are these"
+		}
+		out = append(out, Conclusion{said, g})
 	}
 	return append(out, slips)
 }

@@ -25,6 +25,7 @@ func TestShort(t *testing.T) {
 			{Made: mistake.OtherEnd, Rival: mistake.SouthEnd, Bare: true, Share: 1},
 			{Made: mistake.SouthEnd, Rival: mistake.OtherEnd, Bare: true, Share: 1},
 			{Made: mistake.SouthEnd, Rival: mistake.DigitsSwapped, Bare: true, Share: 0.2},
+			{Made: mistake.Complement, Rival: mistake.PercentScale, Bare: true, Share: 0.7},
 		},
 	}
 	want := []Conclusion{
@@ -34,6 +35,7 @@ func TestShort(t *testing.T) {
 		{"Nothing comes out wrong of this", []mistake.Kind{mistake.NeedleSticking}},
 		{"Not told from a slip without a name with the readings of the bench", []mistake.Kind{mistake.LevelNotCentred}},
 		{"Not told from one another on paper, where the answer alone speaks", []mistake.Kind{mistake.OtherEnd, mistake.SouthEnd}},
+		{"There neither are these", []mistake.Kind{mistake.PercentScale, mistake.Complement}},
 	}
 	if got := table.Short(); !reflect.DeepEqual(got, want) {
 		t.Errorf("got %+v, want %+v", got, want)
