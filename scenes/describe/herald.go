@@ -200,12 +200,9 @@ func changed(old, now string) string {
 }
 
 // hearStatuses tells those that are new, and where nothing has the focus on a
-// screen that is come back to, the first. What is said while something is being
-// done may be over before it has been heard, so it waits.
+// screen that is come back to, the first. While something is being done those that
+// may change to and fro wait until it is over: all but those that count.
 func (h *Herald) hearStatuses(t *Tree, back bool) {
-	if t.Acting {
-		return
-	}
 	var statuses []told
 	again := back && h.focus.ID == 0
 	t.Root.walk(func(n *Node) {
@@ -213,6 +210,10 @@ func (h *Herald) hearStatuses(t *Tree, back bool) {
 			return
 		}
 		now := told{n.ID, n.words(), n.Again, n.Keys}
+		if t.Acting && n.Again == 0 {
+			statuses = append(statuses, h.toldOf(n.ID)...)
+			return
+		}
 		statuses = append(statuses, now)
 		first := again && len(statuses) == 1
 		if slices.Contains(h.statuses, now) && !first {
@@ -226,6 +227,14 @@ func (h *Herald) hearStatuses(t *Tree, back bool) {
 		}
 	})
 	h.statuses = statuses
+}
+
+// toldOf is what has been told of a status.
+func (h *Herald) toldOf(id ID) []told {
+	if i := slices.IndexFunc(h.statuses, func(t told) bool { return t.id == id }); i >= 0 {
+		return h.statuses[i : i+1]
+	}
+	return nil
 }
 
 func (h *Herald) hearImages(t *Tree) {

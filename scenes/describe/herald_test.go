@@ -169,6 +169,7 @@ func TestHerald(t *testing.T) {
 			{40, acting(level("right")), ""},
 			{40, acting(level("right")), ""},
 			{1, acting(status("Roll it left."), level("right")), ""},
+			{1, acting(status("Roll it."), describe.Node{ID: 9, Role: describe.Status, Name: "No sound.", Again: 1}, level("right")), "No sound."},
 			{1, tree(0, status("Rolled. Read it."), level("right")), "Rolled.|Read it.|Level: right."},
 			{1, acting(status("Rolled. Roll it left."), level("wall")), ""},
 			{300, acting(status("Rolled. Roll it left."), level("wall")), "Level: wall."},
