@@ -77,10 +77,11 @@ func (s *suite) raceTests() {
 	s.tests("tests with the race detector", goCommand(args...))
 }
 
-// browser builds the browser program and checks under Node that the world is
-// the same there, bit for bit.
+// browser builds the page and checks under Node that the world is the same
+// there, bit for bit. What the page is built of is not built once more: both
+// take the paths out.
 func (s *suite) browser() {
-	s.check("build for the browser", quiet(wasmCommand("build", "-o", os.DevNull, "./cmd/bench")))
+	s.check("build for the browser", throwawayPage)
 	node, err := exec.LookPath("node")
 	if err != nil {
 		s.remark("Node is not installed: the tests in WebAssembly were left out")
@@ -92,7 +93,7 @@ func (s *suite) browser() {
 		return
 	}
 	s.tests("tests in WebAssembly under "+filepath.Base(node),
-		wasmCommand("test", "-json", "-timeout=5m", "-exec="+runner, "./sim/..."))
+		wasmCommand("test", "-json", "-trimpath", "-timeout=5m", "-exec="+runner, "./sim/..."))
 }
 
 // windowTests runs the tests that draw, on a display in memory where there is
@@ -137,6 +138,16 @@ func onDisplay(c *exec.Cmd) (*exec.Cmd, error) {
 	d := exec.Command(xvfb, args...)
 	d.Env = append(c.Env, "LIBGL_ALWAYS_SOFTWARE=1")
 	return d, nil
+}
+
+// throwawayPage builds the page as it goes to a server.
+func throwawayPage() (string, error) {
+	dir, err := os.MkdirTemp("", "cuesta-page-")
+	if err != nil {
+		return "", err
+	}
+	defer os.RemoveAll(dir)
+	return "", buildWeb(dir)
 }
 
 // withoutCgo builds the command line as it is built where there is no C
