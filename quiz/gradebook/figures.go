@@ -53,13 +53,18 @@ func scoresFigure(r grade.Report) Figure {
 	for i, n := range counts {
 		s.box(left+float64(i)*w+3, top+height-bar(n), w-6, bar(n), s.t.Water)
 	}
-	if pass := r.Blueprint.PassShare; pass > 0 && pass < 1 {
-		s.line(at(pass), top-40, at(pass), top+height, 2, s.t.Ink, 6, 4)
-		s.head(at(pass)-8, top-34, "pass mark", draw.AlignRight) // above the figures of the bars
+	pass := r.Blueprint.PassShare
+	marked := pass > 0 && pass < 1
+	if marked {
+		s.passMark(at(pass), top-40, top+height)
 	}
 	for i, n := range counts {
 		if n > 0 {
-			s.plated(left+(float64(i)+0.5)*w, top+height-bar(n)-11, fmt.Sprint(n))
+			x, text := left+(float64(i)+0.5)*w, fmt.Sprint(n)
+			if marked {
+				x = beside(x, at(pass), text)
+			}
+			s.label(x, top+height-bar(n)-11, text, draw.AlignCentre)
 		}
 	}
 	s.line(left, top+height, s.W-right, top+height, 1, s.t.FieldLine)
@@ -73,6 +78,31 @@ func scoresFigure(r grade.Report) Figure {
 		Alt:     scoresAlt(counts),
 		Caption: "How many students earned which part of the points; each bar counts from its left edge to just under its right one, the last includes 100.",
 	}
+}
+
+// passMark is a dashed line with its name above the figures of the bars, on the
+// side where there is room.
+func (s sheet) passMark(x, top, bottom float64) {
+	s.line(x, top, x, bottom, 2, s.t.Ink, 6, 4)
+	const name = "pass mark"
+	if x-8-roomy*draw.Measure(draw.Bold, labelSize, name, 0) > 0 {
+		s.head(x-8, top+6, name, draw.AlignRight)
+	} else {
+		s.head(x+8, top+6, name, draw.AlignLeft)
+	}
+}
+
+// beside is x, or so far to a side of the line that it does not run through the
+// text.
+func beside(x, line float64, text string) float64 {
+	room := roomy*draw.Measure(draw.Regular, labelSize, text, 0)/2 + 6
+	switch off := x - line; {
+	case off >= 0 && off < room:
+		return line + room
+	case off < 0 && off > -room:
+		return line - room
+	}
+	return x
 }
 
 func scoreBins(shares []float64, bins int) []int {

@@ -7,6 +7,7 @@ import (
 	"cuesta/orient"
 	"cuesta/orient/net"
 	"cuesta/quiz"
+	"cuesta/quiz/form"
 	"cuesta/quiz/grade"
 	"cuesta/scenes/draw"
 )
@@ -181,6 +182,37 @@ func TestFiguresStayInside(t *testing.T) {
 		}
 		if f.Alt == "" || f.Caption == "" || f.Title == "" {
 			t.Errorf("%s has no words", f.Name)
+		}
+	}
+}
+
+// The pass mark runs through no figure of the chart, wherever it lies.
+func TestThePassMarkCrossesNoFigure(t *testing.T) {
+	for pass := 0.01; pass < 1; pass += 0.01 {
+		shares := []float64{0.05, 0.15, 0.25, 0.35, 0.45, 0.55, 0.65, 0.75, 0.85, 0.95}
+		for range 120 {
+			shares = append(shares, pass)
+		}
+		var b form.Blueprint
+		b.PassShare = pass
+		f := scoresFigure(grade.Report{Blueprint: b, Analysis: grade.Analysis{Shares: shares}})
+		line := dashed(t, f.List).Points
+		for _, x := range f.List.Texts {
+			if x.At.Y > line[1].Y || x.Rotate != 0 {
+				continue // below the axis
+			}
+			w := draw.Measure(x.Font, x.Size, x.S, 0)
+			from := x.At.X - w/2
+			switch x.Align {
+			case draw.AlignLeft:
+				from = x.At.X
+			case draw.AlignRight:
+				from = x.At.X - w
+			case draw.AlignCentre:
+			}
+			if from-2 < line[0].X && line[0].X < from+w+2 || from < 0 {
+				t.Errorf("pass mark at %.2f, x %.0f: it crosses %q from %.0f to %.0f", pass, line[0].X, x.S, from, from+w)
+			}
 		}
 	}
 }

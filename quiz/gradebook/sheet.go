@@ -36,13 +36,6 @@ func (s sheet) label(x, y float64, text string, a draw.Align) {
 	s.words(x, y, text, labelSize, draw.Regular, s.t.Ink, a)
 }
 
-// plated writes a text on a small plate, so that no line runs through it.
-func (s sheet) plated(x, y float64, text string) {
-	w := roomy * draw.Measure(draw.Regular, labelSize, text, 0)
-	s.box(x-w/2-2, y-8, w+4, 16, s.t.Field)
-	s.label(x, y, text, draw.AlignCentre)
-}
-
 func (s sheet) tick(x, y float64, text string, a draw.Align) {
 	s.words(x, y, text, tickSize, draw.Regular, s.t.Ink2, a)
 }
