@@ -58,7 +58,7 @@ func firstSentence(s string) string {
 func (m *lectureMaker) layCard(w lesson.Written, reasons string) float64 {
 	m.card = m.card[:0]
 	wide, y := m.lay.Inner.W, 0.0
-	put := func(s string, size float64, bold, soft bool) {
+	put := func(s string, size float64, bold bool) {
 		if s == "" {
 			return
 		}
@@ -69,14 +69,14 @@ func (m *lectureMaker) layCard(w lesson.Written, reasons string) float64 {
 		}
 		lines := draw.Wrap(font, size, wide, s)
 		h := 1.25 * size * float64(len(lines))
-		m.card = append(m.card, widget{text: joinLines(lines), look: plain, bold: bold, soft: soft, size: size, leading: 1.25 * size,
+		m.card = append(m.card, widget{text: joinLines(lines), look: plain, bold: bold, size: size, leading: 1.25 * size,
 			rect: draw.Rect{Y: y, W: wide, H: h}})
 		y += h + .3*m.typeSize(lectureType)
 	}
-	put("The student wrote", lectureType, false, true)
-	put(w.Text, lectureAnswer, true, false)
-	put(w.Outcome, lectureType, true, false)
-	put(reasons, lectureType, false, false)
+	put("The student wrote", lectureType, false)
+	put(w.Text, lectureAnswer, true)
+	put(w.Outcome, lectureType, true)
+	put(reasons, lectureType, false)
 	all := &m.card[0]
 	all.id, all.role = idLectureWrote, describe.Status
 	all.name = "The student wrote " + w.Text + "."

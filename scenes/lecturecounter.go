@@ -72,7 +72,8 @@ func (t *Lecture) state() stepState {
 	return stepDone
 }
 
-// counter says quietly which step this is and how far it has come: in one row,
+// counter says which step this is and how far it has come, in plain ink so that
+// the presenter reads it from afar: in one row,
 // or below each other where the title has a row of its own.
 func (m *lectureMaker) counter() {
 	r, mar, size := m.lay.Scene, m.s.lay.Margin, m.typeSize(lectureType)
@@ -81,8 +82,8 @@ func (m *lectureMaker) counter() {
 	if p.IsLive() {
 		text = "live, " + text
 	}
-	w := widget{text: text, look: plain, soft: true, size: size, leading: 1.25 * size}
-	state := widget{id: idLectureState, role: describe.Status, name: m.t.stateWords(), text: sign[0], look: plain, soft: true, size: size, leading: 1.25 * size}
+	w := widget{text: text, look: plain, size: size, leading: 1.25 * size}
+	state := widget{id: idLectureState, role: describe.Status, name: m.t.stateWords(), text: sign[0], look: plain, size: size, leading: 1.25 * size}
 	if sign[0] != "" && !m.apart() {
 		state.text = " · " + state.text
 	}

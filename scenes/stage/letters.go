@@ -34,6 +34,7 @@ func (st *Stage) drawLetters(sc *scene) {
 		x, y = x+dx/k*1.05*size, y+dy/k*0.95*size
 		clear, moved := sc.clearOf(box{x - 0.5*size, y - 0.5*size, size, size})
 		if moved {
+			clear.y += sc.lowered(clear)
 			st.drawStem(sc, x, clear.y+clear.h+0.05*size, y)
 		}
 		sc.take(clear)
@@ -72,7 +73,7 @@ func (sc *scene) clearOf(b box) (box, bool) {
 		again := false
 		for _, h := range [3]*hull{&sc.slabHull, &sc.standHull, &sc.toolHull} {
 			if h.meets(b) {
-				b.y = h.top(b.x, b.x+b.w) - b.h - 0.45*b.h
+				b.y = h.top(b.x, b.x+b.w) - b.h - letterGap*b.h
 				again, moved = true, true
 			}
 		}
@@ -83,6 +84,22 @@ func (sc *scene) clearOf(b box) (box, bool) {
 	b.y = max(b.y, sc.p.Rect.Y+sc.px(4))
 	return b, moved
 }
+
+// lowered is how far a letter above the rock comes down where it would touch what
+// else stands in the picture: as far as the gap over the outline allows.
+func (sc *scene) lowered(b box) float64 {
+	down := 0.0
+	for _, r := range sc.p.Keep {
+		if r.W > 0 && b.meets(box{r.X, r.Y, r.W, r.H}) {
+			down = max(down, r.Y+r.H-b.y)
+		}
+	}
+	return min(down, (letterGap-0.1)*b.h)
+}
+
+// letterGap is the gap between a letter and the rock below it, in heights of the
+// letter.
+const letterGap = 0.45
 
 // drawStem joins a letter that has moved up to the outline below it.
 func (st *Stage) drawStem(sc *scene, x, y, most float64) {

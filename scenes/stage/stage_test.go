@@ -194,6 +194,24 @@ func TestLettersKeepClear(t *testing.T) {
 	}
 }
 
+// A letter above the rock comes down from words that stand over it, but not onto
+// the rock.
+func TestLettersComeDownFromWords(t *testing.T) {
+	st := New()
+	var l draw.List
+	p := planeOf(35, 30)
+	q := params(p, level(p))
+	l.Reset(928, 664)
+	st.Draw(&l, q)
+	free := st.sc.placed[0]
+	touched := free.h / 4
+	q.Keep = [4]draw.Rect{{W: 928, H: free.y + touched}}
+	st.Draw(&l, q)
+	if b := st.sc.placed[0]; b.y < free.y+touched || b.x != free.x || st.sc.slabHull.meets(b) || st.sc.toolHull.meets(b) {
+		t.Errorf("N stands at %v, want it %.1f px lower than %v and off the rock", b, touched, free)
+	}
+}
+
 func TestInstrumentBounds(t *testing.T) {
 	p := planeOf(35, 30)
 	st := New()
