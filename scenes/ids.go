@@ -97,6 +97,7 @@ const (
 	idFieldName
 	idSaveAgain
 	idWayUp                       // the word overturned
+	idEnlarge                     // the figure
 	idHintTaken describe.ID = 225 // as many as a question has
 	idChoice    describe.ID = 240
 	idQuestion  describe.ID = 300 // as many as a form has items

@@ -55,6 +55,7 @@ type Paper struct {
 	more     bool // the controls that find no room on a small screen
 	page     int  // of the question, or of what is open
 	pad      bool // the keypad is open
+	large    bool // the figure is enlarged
 	fresh    bool // the choice was kept just now: another may take its place
 	done     string
 	bench    *Bench // of the question at the bench, while it is open
@@ -89,7 +90,7 @@ func (p *Paper) firstOpen() int {
 
 func (p *Paper) goTo(i int) {
 	p.at = max(0, min(p.sit.Count()-1, i))
-	p.review, p.more, p.page, p.said, p.fresh = false, false, 0, "", false
+	p.review, p.more, p.page, p.said, p.fresh, p.large = false, false, 0, "", false, false
 	p.note.clear()
 	p.note.set(p.sit.Given(p.at))
 	p.try(p.sit.Go(p.at))
@@ -380,6 +381,8 @@ func (p *Paper) act(id describe.ID) {
 		if p.open() && p.note.toggle(overturned) {
 			p.said = ""
 		}
+	case idEnlarge:
+		p.large = !p.large
 	case idSaveAgain:
 		p.finish()
 	case idHall:
@@ -413,8 +416,14 @@ func (p *Paper) hint() {
 
 // shut goes back to the question.
 func (p *Paper) shut() {
-	p.review, p.more, p.page = false, false, 0
-	p.focus = p.usualFocus()
+	back := p.usualFocus()
+	if p.large {
+		back = idEnlarge
+	} else {
+		p.page = 0
+	}
+	p.review, p.more, p.large = false, false, false
+	p.focus = back
 }
 
 func (p *Paper) forward() {

@@ -5,6 +5,8 @@ import (
 
 	"cuesta/orient"
 	"cuesta/quiz/item"
+	"cuesta/scenes/describe"
+	"cuesta/scenes/draw"
 	"cuesta/scenes/figure"
 )
 
@@ -15,6 +17,46 @@ func (m *pageMaker) figure() item.Figure { return m.p.item().Figure() }
 func (m *pageMaker) isTable() bool {
 	_, ok := m.figure().(item.TableFigure)
 	return ok
+}
+
+// hang gives the figure its room. Pressed where it stands it is enlarged.
+func (m *pageMaker) hang(z zoneName, room draw.Rect) {
+	if m.s.room = room; m.beside {
+		return // it is as large as the window allows
+	}
+	name := "Enlarge the figure"
+	if m.p.large {
+		name = "Make the figure small again"
+	}
+	m.add(z, widget{id: idEnlarge, role: describe.Button, name: name, look: lens, focus: true, rect: m.fitted(room)})
+}
+
+// fitted is where the figure comes to stand in a room.
+func (m *pageMaker) fitted(room draw.Rect) draw.Rect {
+	ratio := figure.Of(m.shown(), 100, m.th).H / 100
+	wide := min(room.W, room.H, room.H/ratio)
+	if m.isTable() {
+		wide = min(room.W, 420*m.lay.Text, room.H/ratio)
+	}
+	tall := wide * ratio
+	return draw.Rect{X: room.X + (room.W-wide)/2, Y: room.Y + (room.H-tall)/2, W: wide, H: tall}
+}
+
+// enlarged is the figure over the whole window, and the way back.
+func (m *pageMaker) enlarged() {
+	u, pad := m.lay.Unit, m.lay.pad()
+	z := &m.zones[sheetZone]
+	z.ground, z.rect = tableTop, draw.Rect{W: m.lay.W, H: m.lay.H}
+	m.add(sheetZone, widget{id: idSteps, role: describe.Heading, name: m.p.name(m.p.at) + ", figure", look: hidden, rect: z.rect})
+	back := m.button(widget{id: idClosePanel, name: "Back to the question", text: "Back", keys: "Escape"}).parts[0]
+	back.rect.X, back.rect.Y = m.lay.W-pad-back.rect.W, 12*u
+	room := draw.Rect{X: pad, Y: 12 * u, W: back.rect.X - 2*pad, H: m.lay.H - 24*u}
+	y := back.rect.Y + back.rect.H + 12*u
+	if below := (draw.Rect{X: pad, Y: y, W: m.lay.W - 2*pad, H: m.lay.H - y - 12*u}); m.fitted(below).W > m.fitted(room).W {
+		room = below
+	}
+	m.hang(sheetZone, room)
+	m.add(sheetZone, back)
 }
 
 // paint makes the figure of the question, when it is another one.

@@ -20,10 +20,13 @@ func (m *pageMaker) sheet() {
 		m.panel(z.rect)
 		return
 	}
-	y := m.title()
+	y := 4 * m.lay.Unit
+	if !m.beside { // with a column of its own it has all the height
+		y = m.title()
+	}
 	if m.figure() != nil {
 		side := m.lay.pad()
-		m.s.room = draw.Rect{X: side, Y: y + 8*m.lay.Unit, W: z.rect.W - 2*side, H: z.rect.H - y - 24*m.lay.Unit}
+		m.hang(sheetZone, draw.Rect{X: side, Y: y + 8*m.lay.Unit, W: z.rect.W - 2*side, H: z.rect.H - y - 24*m.lay.Unit})
 		return
 	}
 	ws, _ := m.large()
@@ -122,21 +125,16 @@ func (m *pageMaker) question() {
 	if m.single {
 		z.ground = tableTop
 	}
-	in := m.lay.Inner
-	m.flow = draw.Rect{X: in.X, Y: in.Y, W: in.W, H: m.lay.Buttons - 8*m.lay.Unit - in.Y}
-	m.foot, m.over = nil, false
-	blocks := m.blocks(0)
-	m.pages = m.paginate(blocks, m.flow.H-m.headRow(1).h)
-	if m.writes() && (m.single && m.figure() != nil || len(m.pages) > 1) {
-		m.setFoot()
-		blocks = m.blocks(0)
-		m.pages = m.paginate(blocks, m.flow.H-m.headRow(1).h)
+	m.part()
+	if n := len(m.pages); n > 1 && m.lay.Tight && m.line() == m.ask() {
+		m.mute = true
+		if m.part(); len(m.pages) == n {
+			m.mute = false
+			m.part()
+		}
 	}
-	if m.single && m.figure() != nil {
-		blocks = m.withFigure()
-	}
-	if len(m.pages) > 1 {
-		m.pages = m.paginate(blocks, m.flow.H-m.headRow(2).h-m.gapAfter(block{}))
+	if m.mute {
+		m.add(columnZone, widget{id: idHint, role: describe.Status, name: m.line(), look: hidden, rect: m.lay.Inner})
 	}
 	m.follow()
 	y := m.flow.Y
@@ -145,7 +143,7 @@ func (m *pageMaker) question() {
 			w.rect.X += m.flow.X
 			w.rect.Y += y
 			if w.id == idFigure {
-				m.s.room = w.rect
+				m.hang(columnZone, w.rect)
 				continue
 			}
 			m.add(columnZone, w)
@@ -168,6 +166,29 @@ func (m *pageMaker) question() {
 		m.buttons()
 	}
 }
+
+// part puts the flow on its pages.
+func (m *pageMaker) part() {
+	in := m.lay.Inner
+	m.flow = draw.Rect{X: in.X, Y: in.Y, W: in.W, H: m.lay.Buttons - 8*m.lay.Unit - in.Y}
+	m.foot, m.over = nil, false
+	blocks := m.blocks(0)
+	m.pages = m.paginate(blocks, m.flow.H-m.headRow(1).h)
+	if m.writes() && (m.flows() || len(m.pages) > 1) {
+		m.setFoot()
+		blocks = m.blocks(0)
+		m.pages = m.paginate(blocks, m.flow.H-m.headRow(1).h)
+	}
+	if m.flows() {
+		blocks = m.withFigure()
+	}
+	if len(m.pages) > 1 {
+		m.pages = m.paginate(blocks, m.flow.H-m.headRow(2).h-m.gapAfter(block{}))
+	}
+}
+
+// flows says that the figure stands in the flow of the question.
+func (m *pageMaker) flows() bool { return m.single && !m.beside && m.figure() != nil }
 
 // writes says that the keypad is open. Where the question goes over several
 // pages, or would be turned away from it, the field and its keys stay below.
@@ -304,6 +325,10 @@ func (m *pageMaker) blocks(tall float64) []block {
 	if m.p.said != "" && m.lay.Tight && !m.p.fresh {
 		text(idEcho, describe.Status, m.p.said, noteSize)
 	}
+	spent := m.lay.Tight && m.line() == spentLine
+	if spent {
+		text(idHint, describe.Status, spentLine, noteSize)
+	}
 	it := m.p.item()
 	out = append(out, m.soft(m.wrapped(idWorth, describe.Label, m.worth(), noteSize, false, wide))...)
 	gap()
@@ -329,7 +354,7 @@ func (m *pageMaker) blocks(tall float64) []block {
 	if m.p.said != "" && !m.lay.Tight && !m.p.fresh {
 		text(idEcho, describe.Status, m.p.said, noteSize)
 	}
-	if m.lay.Tight && m.line() != m.p.said {
+	if m.lay.Tight && !m.mute && !spent && m.line() != m.p.said {
 		text(idHint, describe.Status, m.line(), noteSize)
 	}
 	return out

@@ -86,7 +86,7 @@ func (p *Paper) typed(r rune) {
 	if !p.open() || !p.note.insert(r) {
 		return
 	}
-	p.focus, p.said, p.blink = idNotebook, "", 0
+	p.focus, p.said, p.blink, p.large = idNotebook, "", 0, false
 }
 
 // letter goes to the choice of that letter; Enter keeps it.

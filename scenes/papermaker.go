@@ -17,6 +17,8 @@ type pageMaker struct {
 	p      *Paper
 	s      *paperScreen
 	single bool
+	beside bool          // but the figure, which has a column of its own
+	mute   bool          // how to answer is not shown, where it would take a page of its own
 	rows   [][]stripItem // at the foot
 	lines  []string      // of the bar
 	flow   draw.Rect     // where question and answer go
@@ -27,18 +29,20 @@ type pageMaker struct {
 
 func (m *pageMaker) make() {
 	m.measure()
-	m.s.lay = m.lay
+	m.s.lay, m.s.beside = m.lay, m.beside
 	m.clear()
 	m.s.room = draw.Rect{}
 	switch {
 	case m.lay.TooTiny:
 		m.tooTiny()
+	case m.p.large:
+		m.enlarged()
 	case m.single && (m.p.review || m.p.more):
 		m.panel(draw.Rect{W: m.lay.W, H: m.lay.H})
 	default:
 		m.strip()
 		m.bar()
-		if !m.single {
+		if !m.single || m.beside {
 			m.sheet()
 		}
 		m.question()
@@ -55,7 +59,7 @@ func (m *pageMaker) measure() {
 		return
 	}
 	if m.lay.Phone || m.lay.Tight {
-		m.alone()
+		m.alone(draw.Rect{W: m.lay.W, H: m.lay.H})
 		return
 	}
 	for range 2 {
@@ -63,31 +67,41 @@ func (m *pageMaker) measure() {
 		f.StripRows, f.BarLines, f.ButtonRows = max(1, len(m.rows)), m.lined(), m.buttonRows()
 		m.lay = layOut(f)
 	}
+	if left := min(m.lay.H, .46*m.lay.W); m.figure() != nil && m.lay.Scene.H < lowScene*m.lay.Unit && m.lay.W-left > 430*m.lay.Text {
+		m.lay.Tight, m.beside = true, true
+		m.lay.Scene = draw.Rect{W: left, H: m.lay.H}
+		m.alone(draw.Rect{X: left, W: m.lay.W - left, H: m.lay.H})
+		return
+	}
 	if _, ok := m.large(); !ok && m.figure() == nil || m.lay.Scene.H < 200*m.lay.Unit {
-		m.alone()
+		m.lay.Tight = m.lay.Scene.H < lowScene*m.lay.Unit
+		m.alone(draw.Rect{W: m.lay.W, H: m.lay.H})
 	}
 }
 
+// lowScene is the height, in units, below which a figure over the controls is
+// smaller than one beside them.
+const lowScene = 300
+
 // alone lays everything out in one column. What leads through the form then
 // stands at the foot, beside the button that keeps the answer.
-func (m *pageMaker) alone() {
+func (m *pageMaker) alone(in draw.Rect) {
 	l := &m.lay
 	m.single = true
 	pad := l.pad()
-	m.rows = m.footRows(l.W - 2*pad)
+	m.rows = m.footRows(in.W - 2*pad)
 	foot := float64(len(m.rows))*(m.controlHeight()+8*l.Unit) + 10*l.Unit
-	l.Bar = draw.Rect{Y: l.H, W: l.W}
+	l.Bar = draw.Rect{X: in.X, Y: in.H, W: in.W}
 	m.lines = nil
 	if !l.Tight {
-		l.Bar.W = l.W
 		m.lines = m.barLines()
 		bar := l.barHeight(frameOf{BarLines: m.lined()})
-		l.Bar = draw.Rect{Y: l.H - bar, W: l.W, H: bar}
+		l.Bar = draw.Rect{X: in.X, Y: in.H - bar, W: in.W, H: bar}
 	}
-	l.Strip = draw.Rect{Y: l.Bar.Y - foot, W: l.W, H: foot}
-	l.Column = draw.Rect{W: l.W, H: l.Strip.Y}
-	wide := min(l.W-2*pad, 760*l.Text)
-	l.Inner = draw.Rect{X: pad, Y: 12 * l.Unit, W: wide, H: l.Column.H - 20*l.Unit}
+	l.Strip = draw.Rect{X: in.X, Y: l.Bar.Y - foot, W: in.W, H: foot}
+	l.Column = draw.Rect{X: in.X, W: in.W, H: l.Strip.Y}
+	wide := min(in.W-2*pad, 760*l.Text)
+	l.Inner = draw.Rect{X: in.X + pad, Y: 12 * l.Unit, W: wide, H: l.Column.H - 20*l.Unit}
 	l.Buttons = l.Inner.Y + l.Inner.H + 8*l.Unit
 	l.Sheet = draw.Rect{W: l.W, H: l.H}
 }
@@ -200,11 +214,19 @@ func (m *pageMaker) ask() string {
 	keep := by("Enter", "Keep answer")
 	switch {
 	case m.p.chooses():
-		return by("Press the letter of your choice, then Enter to keep it.", "Tap your choice; that keeps it.")
+		return by("Press the letter of your choice, then Enter to keep it.", "Tap your choice; that keeps it.") + m.enlarges()
 	case m.p.item().Ask().Kind == item.AskSymbol:
 		return by("Turn the symbol with ↑ ↓, its dip with Shift ↑ ↓, or type strike and dip", "Write strike and dip; the symbol turns with them") + "; " + keep + " keeps it."
 	}
-	return by("Type", "Write") + " the answer; " + keep + " keeps it."
+	return by("Type", "Write") + " the answer; " + keep + " keeps it." + m.enlarges()
+}
+
+// enlarges says how the figure is enlarged.
+func (m *pageMaker) enlarges() string {
+	if m.figure() == nil || m.beside || m.p.manner == byKey {
+		return ""
+	}
+	return " A tap on the figure enlarges it."
 }
 
 // lined is the room for the line: what is told of a question has as many lines

@@ -18,6 +18,7 @@ type paperScreen struct {
 	zones   [zoneCount]zone
 	figure  draw.Texture
 	figured figureKey
+	beside  bool      // the figure has a column of its own
 	room    draw.Rect // of the figure, or empty where it is not on the screen
 }
 
@@ -30,6 +31,7 @@ type paperKey struct {
 	caretOn      bool
 	review, more bool
 	pad, fresh   bool
+	large        bool
 	page         int
 	done         string
 	focus        describe.ID
@@ -53,7 +55,7 @@ func (s *paperScreen) keyOf(p *Paper) paperKey {
 	words, _ := p.sit.Remaining()
 	return paperKey{
 		w: p.frame.W, h: p.frame.H, scale: p.frame.Scale, set: p.set, at: p.at, caret: p.note.caret,
-		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, more: p.more, pad: p.pad, fresh: p.fresh, page: p.page, done: p.done,
+		text: p.note.String(), said: p.said, given: p.sit.Given(p.at), caretOn: p.caretOn(), review: p.review, more: p.more, pad: p.pad, fresh: p.fresh, large: p.large, page: p.page, done: p.done,
 		focus: p.focus, hints: len(taken), flagged: p.sit.Flagged(p.at), left: p.sit.Left(p.at), remaining: words, manner: p.manner,
 	}
 }

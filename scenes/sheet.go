@@ -145,9 +145,10 @@ func (m *sketch) paginate(blocks []block, room float64) [][]block {
 		b := blocks[0]
 		blocks = blocks[1:]
 		at := len(page) - 1
-		need := b.h
-		if b.keep && len(blocks) > 0 {
-			need += m.gapAfter(b) + blocks[0].h
+		need, last := b.h, b
+		for i := 0; last.keep && i < len(blocks); i++ {
+			need += m.gapAfter(last) + blocks[i].h
+			last = blocks[i]
 		}
 		if y+need > room && len(page[at]) > 0 {
 			page, y, at = append(page, nil), 0, at+1

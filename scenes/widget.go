@@ -151,7 +151,7 @@ func (k inked) ring(w widget) {
 	if k.th.Flat {
 		wide = 3 * k.u
 	}
-	if w.look == lens {
+	if w.look == lens && w.id != idEnlarge {
 		r = w.rect.W/2 + gap
 	}
 	k.l.Stroke(draw.RoundBox(grow(w.rect, gap/2), r), draw.Stroke{Width: gap, Color: k.th.Panel})
