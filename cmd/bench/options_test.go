@@ -28,6 +28,7 @@ func TestRead(t *testing.T) {
 		{"a form by its scene", "--seed 1 form a17.json", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Form, File: "a17.json"}}},
 		{"a lecture", "--seed 1 lecture two-readings", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Lecture, File: "two-readings"}}},
 		{"a lab", "--seed 1 --station 3 --out r lab s.toml", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Lab, File: "s.toml", Room: asked.Room{Station: "3", Out: "r"}}}},
+		{"flags behind the scene", "lab s.toml --station 3 --seed 1 --out r", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Scene: asked.Lab, File: "s.toml", Room: asked.Room{Station: "3", Out: "r"}}}},
 		{"measuring", "--seed 1 --frames 400 --empty", options{Options: asked.Options{Seed: 1, Seeded: true, W: 1280, H: 720, Frames: 400, Empty: true}}},
 	}
 	for _, tt := range tests {
@@ -77,7 +78,9 @@ func TestHelp(t *testing.T) {
 	if code := run([]string{"--help"}, &out, &problems); code != done || out.String() != asked.Usage || problems.Len() > 0 {
 		t.Errorf("exit %d, said %q and %q, want 0 and the usage", code, out.String(), problems.String())
 	}
-	if _, err := read([]string{"-h"}); !errors.Is(err, flag.ErrHelp) {
-		t.Errorf("-h: %v, want the help", err)
+	for _, args := range []string{"-h", "lab --help", "lab s.toml -h"} {
+		if _, err := read(strings.Fields(args)); !errors.Is(err, flag.ErrHelp) {
+			t.Errorf("%s: %v, want the help", args, err)
+		}
 	}
 }

@@ -75,19 +75,33 @@ func Read(args []string, plane func(string) error) (Options, error) {
 	f.StringVar(&o.Folder, "folder", "", "")
 	f.IntVar(&o.Frames, "frames", 0, "")
 	f.BoolVar(&o.Empty, "empty", false, "")
-	if err := f.Parse(args); err != nil {
+	words, err := apart(f, args)
+	if err != nil {
 		return o, err
 	}
 	if o.Frames < 0 {
 		return o, fmt.Errorf("--frames read %d; it counts from 1", o.Frames)
 	}
-	if err := o.readScene(f.Args()); err != nil {
+	if err := o.readScene(words); err != nil {
 		return o, err
 	}
 	if o.Room != (Room{}) && o.Scene != Lab {
 		return o, errors.New("--roster, --out, --station and --withhold belong to the scene lab")
 	}
 	return o, nil
+}
+
+// apart parses the flags, wherever they stand, and returns the other words.
+func apart(f *flag.FlagSet, args []string) (words []string, err error) {
+	for {
+		if err := f.Parse(args); err != nil {
+			return nil, err
+		}
+		if f.NArg() == 0 {
+			return words, nil
+		}
+		words, args = append(words, f.Arg(0)), f.Args()[1:]
+	}
 }
 
 // Methods are the ways of measuring.

@@ -10,7 +10,7 @@ const Usage = `The bench in a window, with lectures, forms and labs beside it.
                         once, and the form goes on where it was left
   bench lab STATIONS    the screen on the table of a lab with real slabs
 
-Flags stand before the scene:
+Flags, before the scene or behind it:
   --plane PLANE   begin with this plane, in any notation, such as 035/30
   --method METHOD edge, lid or sensor: how it is measured
   --seed N        draw the first plane from this whole number
