@@ -145,6 +145,7 @@ func TestEscapeLeadsOut(t *testing.T) {
 // nothing comes, nothing is taken back (WCAG 2.2, 2.2.1): what can be pressed
 // and what is written stays. Only needle and bubbles come to rest.
 func TestNothingIsTimed(t *testing.T) {
+	t.Parallel()
 	for _, o := range screensAll(t) {
 		for range 60 { // what moves by itself comes to rest
 			o.s.Update(input.Frame{W: 1280, H: 720, Scale: 1, Ticks: 30})

@@ -7,6 +7,7 @@ import (
 	"cuesta/orient"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
+	"cuesta/scenes/stage"
 	"cuesta/sim"
 )
 
@@ -27,6 +28,7 @@ func drawn(s Scene) []draw.Vertex {
 // With reduced motion a change is there at once, and a screen on which needle
 // and bubbles have come to rest stands still, the caret too.
 func TestReducedMotionLeavesOnlyThePhysics(t *testing.T) {
+	t.Parallel()
 	acts := map[string]func(b *Bench, d drive){
 		"fresh":       func(*Bench, drive) {},
 		"on its side": func(b *Bench, d drive) { d.act(idTurn) },
@@ -37,11 +39,13 @@ func TestReducedMotionLeavesOnlyThePhysics(t *testing.T) {
 		"in the note": func(b *Bench, d drive) { d.frame(input.Frame{Acts: []input.Act{{Kind: input.Focus, ID: idNotebook}}}) },
 	}
 	plane := orient.PlaneOf(35*orient.Degree, 30*orient.Degree)
+	stone := stage.New() // painted once
 	for name, act := range acts {
 		b, err := NewBench(BenchOptions{Seed: 7, Plane: &plane})
 		if err != nil {
 			t.Fatal(err)
 		}
+		b.stage = stone
 		b.Choose(Settings{Calm: true})
 		d := drive{1280, 720, b}
 		d.wait()

@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"fmt"
+	"slices"
 	"testing"
 
 	"cuesta/orient"
@@ -52,7 +53,7 @@ func bareUnderPlace(t *testing.T, where string, b *Bench) {
 	var l draw.List
 	b.Picture(&l)
 	title.texture = kept
-	img := raster.Image(&l)
+	img := raster.Image(only(&l, draw.Rect(n.Bounds)))
 	least, most := 255, 0
 	for y := int(n.Bounds.Y); y < int(n.Bounds.Y+n.Bounds.H); y++ {
 		for x := int(n.Bounds.X); x < int(n.Bounds.X+n.Bounds.W); x++ {
@@ -63,4 +64,20 @@ func bareUnderPlace(t *testing.T, where string, b *Bench) {
 	if most-least > 24 {
 		t.Errorf("%s: the ground of the words on the declination goes from %d to %d, want a plain one", where, least, most)
 	}
+}
+
+// only is a picture of which what lies in a box is painted, and little besides; a
+// colour may be rounded the other way.
+func only(l *draw.List, box draw.Rect) *draw.List {
+	c := *l
+	c.Regions = slices.Clone(l.Regions)
+	for i := range c.Regions {
+		c.Regions[i].Rect = shared(c.Regions[i].Rect, grow(box, 2))
+	}
+	return &c
+}
+
+func shared(a, b draw.Rect) draw.Rect {
+	x, y := max(a.X, b.X), max(a.Y, b.Y)
+	return draw.Rect{X: x, Y: y, W: max(0, min(a.X+a.W, b.X+b.W)-x), H: max(0, min(a.Y+a.H, b.Y+b.H)-y)}
 }

@@ -13,10 +13,10 @@ import (
 const sub = 256
 
 func (p *Painter) mesh(c canvas, m *draw.Mesh) {
-	tex := p.texture(m.Texture)
-	if c.clip.Empty() {
+	if c.clip.Empty() { // its texture need not be painted either
 		return
 	}
+	tex := p.texture(m.Texture)
 	s := shader{tex: tex, nearest: m.Nearest, taps: m.Taps()}
 	if tex != nil && tex.Rect.Empty() {
 		return
