@@ -2,6 +2,7 @@ package gradebook
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"cuesta/orient"
@@ -9,6 +10,8 @@ import (
 	"cuesta/quiz"
 	"cuesta/quiz/form"
 	"cuesta/quiz/grade"
+	"cuesta/quiz/item"
+	"cuesta/quiz/mistake"
 	"cuesta/scenes/draw"
 )
 
@@ -213,6 +216,22 @@ func TestThePassMarkCrossesNoFigure(t *testing.T) {
 			if from-2 < line[0].X && line[0].X < from+w+2 || from < 0 {
 				t.Errorf("pass mark at %.2f, x %.0f: it crosses %q from %.0f to %.0f", pass, line[0].X, x.S, from, from+w)
 			}
+		}
+	}
+}
+
+// What to tell a class that measured joints speaks of joints.
+func TestAdviceSpeaksOfTheSurface(t *testing.T) {
+	station := func(s item.Surface) form.Part { return form.Part{Spec: item.Spec{Station: item.Station{Surface: s}}} }
+	r := grade.Report{Analysis: grade.Analysis{Mistakes: []grade.MistakeCount{{Kind: mistake.OtherEnd, Alone: 1}}}}
+	for want, parts := range map[string][]form.Part{
+		"right hand on the joint": {station(item.Joint), station(item.Joint)},
+		"right hand on the bed":   {station(item.Joint), station(item.Bedding)},
+		"the right hand on the":   nil,
+	} {
+		r.Blueprint.Parts = parts
+		if got := mistakeTable(r).Rows[0][3].Text; !strings.Contains(got, want) {
+			t.Errorf("got %q, want %q in it", got, want)
 		}
 	}
 }

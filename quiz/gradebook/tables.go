@@ -4,7 +4,9 @@ import (
 	"fmt"
 
 	"cuesta/orient"
+	"cuesta/quiz/form"
 	"cuesta/quiz/grade"
+	"cuesta/quiz/item"
 )
 
 // table holds the numbers of a figure.
@@ -55,11 +57,26 @@ func mistakeTable(r grade.Report) *table {
 		Title: "Mistakes, and what to tell the class.", Stacks: true,
 		Head: []cell{words("What probably happened"), number("Alone"), number("Beside another"), words("What helps")},
 	}
+	s := surfaceIn(r.Blueprint)
 	for _, m := range r.Analysis.Mistakes {
 		what, advice := m.Kind.Words(r.Blueprint.Notation)
-		t.Rows = append(t.Rows, []cell{words(capital(what)), count(m.Alone), count(m.Shared), words(advice)})
+		t.Rows = append(t.Rows, []cell{words(s.In(capital(what))), count(m.Alone), count(m.Shared), words(s.In(advice))})
 	}
 	return t
+}
+
+// surfaceIn is what is measured throughout: bedding, but in a lab whose stations
+// are all of one other surface.
+func surfaceIn(b form.Blueprint) item.Surface {
+	for _, p := range b.Parts {
+		if p.Spec.Station.Surface != b.Parts[0].Spec.Station.Surface {
+			return item.Bedding
+		}
+	}
+	if len(b.Parts) == 0 {
+		return item.Bedding
+	}
+	return b.Parts[0].Spec.Station.Surface
 }
 
 // dipTable sums the errors up by the steps of dip in which they differ.
