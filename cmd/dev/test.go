@@ -59,6 +59,10 @@ func (s *suite) end(start time.Time) error {
 	return nil
 }
 
+// hung is the flag that ends tests which will never end by themselves: well above
+// what a package takes on a slow machine while other parts run beside it.
+const hung = "-timeout=15m"
+
 // needsDisplay lists the packages whose tests cannot start without a display.
 var needsDisplay = []string{"cuesta/scenes/window", "cuesta/cmd/bench"}
 
@@ -73,7 +77,7 @@ func (s *suite) raceTests() {
 		s.check("list of packages", func() (string, error) { return "", err })
 		return
 	}
-	args := append([]string{"test", "-json", "-race", "-timeout=8m", fmt.Sprintf("-p=%d", min(4, runtime.NumCPU()))}, packages...)
+	args := append([]string{"test", "-json", "-race", hung, fmt.Sprintf("-p=%d", min(4, runtime.NumCPU()))}, packages...)
 	s.tests("tests with the race detector", goCommand(args...))
 }
 
@@ -93,13 +97,13 @@ func (s *suite) browser() {
 		return
 	}
 	s.tests("tests in WebAssembly under "+filepath.Base(node),
-		wasmCommand("test", "-json", "-trimpath", "-timeout=5m", "-exec="+runner, "./sim/..."))
+		wasmCommand("test", "-json", "-trimpath", hung, "-exec="+runner, "./sim/..."))
 }
 
 // windowTests runs the tests that draw, on a display in memory where there is
 // a tool for it.
 func (s *suite) windowTests() {
-	args := append([]string{"test", "-json", "-timeout=5m", "-p=1"}, needsDisplay...)
+	args := append([]string{"test", "-json", hung, "-p=1"}, needsDisplay...)
 	c, err := onDisplay(goCommand(args...))
 	if err != nil {
 		s.check("window tests", func() (string, error) { return "", err })
@@ -117,7 +121,7 @@ func (s *suite) pageTests() {
 	}
 	switch {
 	case err == nil:
-		s.tests("tests in Chromium", goCommand("test", "-json", "-timeout=8m", needsChromium))
+		s.tests("tests in Chromium", goCommand("test", "-json", hung, needsChromium))
 	case os.Getenv("CI") == "true":
 		s.check("tests in Chromium", func() (string, error) { return "", err })
 	default:
