@@ -10,6 +10,7 @@ import (
 
 	"cuesta/orient"
 	"cuesta/quiz"
+	"cuesta/quiz/sitting"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keymap"
@@ -692,5 +693,47 @@ func TestLeavingTheBenchOfAQuestionIsTold(t *testing.T) {
 	said := a.key(input.Enter)
 	if want := p.name(p.at); p.bench != nil || !hasWords(said, want) || !hasWords(said, "Back at the form") {
 		t.Errorf("leaving says %q, want %s", said, want)
+	}
+}
+
+// In a form the keys of help and settings are answered, and so is a sign that is
+// no choice.
+func TestKeysOfAFormAreAnswered(t *testing.T) {
+	m := newMemory(t, 1)
+	p := NewPaper(m, Settings{})
+	h := NewHall(HallOptions{First: p})
+	for i := range m.items {
+		if p.goTo(i); p.chooses() {
+			break
+		}
+	}
+	a := hears(h)
+	for _, tt := range []struct {
+		press input.Press
+		want  string
+	}{
+		{input.Press{Key: input.F1}, "Page Down and Page Up lead to the next question"},
+		{input.Press{Key: input.F2}, "The settings are in the menu: F10."},
+		{input.Press{Rune: 'z'}, "The choices are A to "},
+	} {
+		if said := a.press(tt.press); !hasWords(said, tt.want) {
+			t.Errorf("%+v: %q, want %q", tt.press, said, tt.want)
+		}
+	}
+	for range 3 { // told, taken back, told again
+		a.key(input.F1)
+	}
+	if !strings.HasPrefix(p.said, "Enter keeps") {
+		t.Errorf("help does not come back: %q", p.said)
+	}
+}
+
+func TestAnAnswerThatCannotBeReadIsToldInASentence(t *testing.T) {
+	err := fmt.Errorf("%w: this is not a number: %q", sitting.ErrUnread, "9x9")
+	if got, want := notKept(err), `Not kept: this is not a number: "9x9". It counts for no attempt.`; got != want {
+		t.Errorf("%q, want %q", got, want)
+	}
+	if got, want := notKept(sitting.ErrTime), "The time is over"; got != want {
+		t.Errorf("%q, want %q", got, want)
 	}
 }

@@ -271,7 +271,7 @@ func (p *Paper) record() {
 		return
 	}
 	if err := p.keep(text); err != nil {
-		p.said = err.Error()
+		p.said = notKept(err)
 		return
 	}
 	p.said = "Kept: " + text + "."

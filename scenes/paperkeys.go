@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"fmt"
 	"unicode"
 
 	"cuesta/orient"
@@ -16,6 +17,7 @@ func (p *Paper) press(k input.Press) {
 		return
 	}
 	switch {
+	case p.advises(k):
 	case k.Rune != 0 && k.Mods&(input.Ctrl|input.Alt) != 0:
 		if unicode.ToLower(k.Rune) == 'z' {
 			p.control()
@@ -95,7 +97,9 @@ func (p *Paper) letter(r rune) {
 		p.focus = idChoice + describe.ID(i)
 		p.note.set(string(r))
 		p.said = ""
+		return
 	}
+	p.said = fmt.Sprintf("The choices are A to %c.", 'A'+len(p.item().Ask().Choices)-1)
 }
 
 func (p *Paper) pressField(k input.Press) {
