@@ -45,10 +45,13 @@ func pageOf(pages [][]block, at int, now describe.ID) int {
 
 // nextPage is the way from one page to the next, or from the last to the first:
 // its name, and its words.
-func nextPage(at, pages int) (name, text string) {
-	word, to := "Next page", (at+1)%pages
+func nextPage(at, pages int) (name, text string) { return nextOf("page", at, pages) }
+
+// nextOf is the same of parts that are called otherwise.
+func nextOf(part string, at, parts int) (name, text string) {
+	word, to := "Next "+part, (at+1)%parts
 	if to == 0 {
-		word = "First page"
+		word = "First " + part
 	}
-	return fmt.Sprintf("%s: %d of %d", word, to+1, pages), word
+	return fmt.Sprintf("%s: %d of %d", word, to+1, parts), word
 }

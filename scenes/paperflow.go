@@ -292,8 +292,8 @@ func (m *pageMaker) headRow(pages int) block {
 	w := widget{id: idSteps, role: describe.Heading, name: words, text: words, look: plain, bold: true, size: 20 * t, leading: 27 * t}
 	wide := m.lay.Inner.W
 	if pages > 1 {
-		more := m.styled(widget{id: idPanelMore, name: fmt.Sprintf("More %d/%d: the next part of this question", m.p.page%pages+1, pages),
-			text: fmt.Sprintf("More %d/%d", m.p.page%pages+1, pages)}, outlined)
+		more := m.styled(widget{id: idPanelMore}, outlined)
+		more.name, more.text = nextOf("part", m.p.page%pages, pages)
 		more.size = noteSize * t
 		more.rect.W, more.rect.H = m.width(more)+24*m.lay.Unit, m.rowHeight()
 		more.rect.X = wide - more.rect.W

@@ -147,7 +147,7 @@ func (m *pageMaker) items() []stripItem { return append(m.ways(), m.others()...)
 // footRows are the rows at the foot of a single column: the answer's buttons,
 // the ways on and back, and the way to the other controls.
 func (m *pageMaker) footRows(wide float64) [][]stripItem {
-	more := m.button(widget{id: idMore, name: "More controls", text: "More"})
+	more := m.button(widget{id: idMore, name: "All controls", text: "All"})
 	ways := append(m.ways(), more)
 	var answer []stripItem
 	for _, w := range m.buttonWidgets() {
@@ -158,7 +158,7 @@ func (m *pageMaker) footRows(wide float64) [][]stripItem {
 		return [][]stripItem{all}
 	}
 	if len(m.wrap(answer, wide)) > 1 {
-		answer = answer[:1] // the hint is under More
+		answer = answer[:1] // the hint is among all controls
 	}
 	rows := [][]stripItem{m.stretched(answer, wide)}
 	if len(m.wrap(ways, wide)) > 1 {

@@ -30,7 +30,7 @@ func reach(h hand, t *Tab, name string) error {
 	if err != nil || now.holds(name) {
 		return err
 	}
-	for _, way := range []string{"Back to the bench", "All controls", "Next page"} {
+	for _, way := range []string{"Back to the bench", "All controls", "Next page", "Next part"} {
 		if way != name && now.holds(way) {
 			return h.press(way, 1)
 		}
