@@ -733,7 +733,7 @@ func TestAnAnswerThatCannotBeReadIsToldInASentence(t *testing.T) {
 	if got, want := notKept(err), `Not kept: this is not a number: "9x9". It counts for no attempt.`; got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
-	if got, want := notKept(sitting.ErrTime), "The time is over"; got != want {
+	if got, want := notKept(sitting.ErrTime), sitting.ErrTime.Error(); got != want {
 		t.Errorf("%q, want %q", got, want)
 	}
 }

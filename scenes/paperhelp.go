@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"cuesta/quiz/sitting"
-	"cuesta/scenes/describe"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keymap"
 )
@@ -48,5 +47,5 @@ func notKept(err error) string {
 	if why, ok := strings.CutPrefix(err.Error(), sitting.ErrUnread.Error()+": "); ok && errors.Is(err, sitting.ErrUnread) {
 		return "Not kept: " + strings.TrimSuffix(why, ".") + ". It counts for no attempt."
 	}
-	return describe.Capital(err.Error())
+	return err.Error()
 }
