@@ -55,7 +55,7 @@ func (b *Bench) act(id describe.ID) {
 		b.step = Normal
 	case idStepFine:
 		b.step = Fine
-	case idViewLeft, idViewRight, idViewCloser:
+	case idViewLeft, idViewRight, idViewCloser, idMagnifyLevel, idMagnifyScale, idMagnifyHinge:
 		b.view.act(b, id)
 	case idShowStrike, idShowArrow, idShowWater, idShowHand, idShowNumbers, idShowYours:
 		b.toggle(id)

@@ -2,6 +2,7 @@ package scenes
 
 import (
 	"math"
+	"slices"
 
 	"cuesta/orient"
 	"cuesta/scenes/describe"
@@ -56,7 +57,13 @@ func (m *maker) captions() {
 	if m.lay.Round.R == 0 {
 		return
 	}
-	m.readOut()
+	if m.lay.Lone {
+		return
+	}
+	if m.b.phase == measuring {
+		m.lenses()
+		defer func() { m.about(m.readOut()) }()
+	}
 	a, d := m.insetNames()
 	hinged := m.lay.Hinge.R != 0
 	switch {
@@ -89,20 +96,27 @@ func (m *maker) captions() {
 	m.add(magnifierZone, insetNode(idDial, d, c))
 }
 
-// readOut is the way to have scale and level in words: the magnified scale
-// itself can be pressed.
-func (m *maker) readOut() {
-	if m.b.phase != measuring {
-		return
+// readOut is the way to have scale and level in words: what stands about the
+// magnifiers can be pressed.
+func (m *maker) readOut() widget {
+	return widget{id: idReadOut, role: describe.Button, name: "Say what scale and level show", text: "Say", keys: m.b.set.keysFor(keymap.ReadOut)}
+}
+
+// about lays a control round the magnifiers and their captions.
+func (m *maker) about(w widget) {
+	z := &m.zones[magnifierZone]
+	r := m.lay.Inner
+	right, low := r.X+r.W, r.Y
+	for _, in := range z.widgets {
+		r.X, right, low = min(r.X, in.rect.X), max(right, in.rect.X+in.rect.W), max(low, in.rect.Y+in.rect.H)
 	}
-	c := m.lay.Dial
-	m.add(magnifierZone, widget{id: idReadOut, role: describe.Button, name: "Say what scale and level show", look: lens, focus: true,
-		keys: m.b.set.keysFor(keymap.ReadOut), rect: draw.Rect{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}})
+	r.W, r.H = right-r.X, low-r.Y
+	w.look, w.text, w.focus, w.rect = lens, "", true, r
+	z.widgets = slices.Insert(z.widgets, 0, w)
 }
 
 func insetNode(id describe.ID, words [2]string, c circle) widget {
-	return widget{id: id, role: describe.Image, name: words[0], value: words[1], look: hidden,
-		rect: draw.Rect{X: c.X - c.R, Y: c.Y - c.R, W: 2 * c.R, H: 2 * c.R}}
+	return widget{id: id, role: describe.Image, name: words[0], value: words[1], look: hidden, rect: c.box()}
 }
 
 func (m *maker) beside(a [2]string) {

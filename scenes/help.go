@@ -26,7 +26,7 @@ func (m *maker) helpLines() [][2]string {
 		{set.keysFor(keymap.Tap, keymap.LockFree, keymap.Calibrate, keymap.Method), "tap the case; lock and free the needle; calibrate the sensor; next method: edge and side, lid, sensor"},
 		{set.keysFor(keymap.LeanLess, keymap.LeanMore), "on its side: lean the face"},
 		{set.keysFor(keymap.RingLess, keymap.RingMore), "turn the declination ring, where it is yours to set"},
-		{set.keysFor(keymap.ReadOut), "says in words what scale and level show"},
+		{set.keysFor(keymap.Magnify, keymap.ReadOut), "magnifies level or scale, and goes back; says in words what scale and level show"},
 		{m.digits(), "go straight into the notebook; Backspace or Ctrl Z takes back"},
 		{"Enter", "goes on: turns the plate, records, deals the next plane"},
 		{"Tab, Esc", "from control to control; back to the instrument"},

@@ -83,6 +83,7 @@ func (b *Bench) escape() {
 		b.open(noPanel)
 		return
 	}
+	b.view.large = noMagnifier
 	b.focus = idInstrument
 }
 
@@ -133,6 +134,10 @@ func (b *Bench) cutsShort(p input.Press) bool {
 func (b *Bench) shortCut(p input.Press) {
 	if a, ok := b.set.Keys.At(keymap.AtBench, keymap.Of(p)); ok {
 		b.run(a, b.stride(p.Mods))
+		return
+	}
+	if a, ok := b.set.Keys.At(keymap.InLecture, keymap.Of(p)); ok && a == keymap.Magnify {
+		b.magnify(b.magnifyNext())
 	}
 }
 

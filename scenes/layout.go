@@ -41,6 +41,8 @@ type layout struct {
 
 	Round, Dial circle // no radius: not shown
 	Hinge       circle // there on the lid only
+	Large       circle // the magnifier in the place of the rock
+	Lone        bool   // and the others are not shown
 	BesideCap   bool   // the words of the first inset stand to its right
 	TwoCaps     bool   // the insets stand side by side, a caption under each
 	Caps        int    // lines of such a caption
@@ -64,6 +66,7 @@ type frameOf struct {
 	Judged      bool
 	Form        bool // a wider column, for questions
 	Hinged      bool // a third magnifier, for the hinge
+	Large       bool // one of them stands in the place of the rock
 }
 
 // share is the height of the rock and of an inset.
@@ -189,6 +192,10 @@ func (l *layout) abreast(f frameOf, across bool) {
 	l.Buttons = low - m - l.buttonsHeight(f)
 	l.Fair = !l.Tight || l.Scene.H >= kept*f.Usual.Scene
 	l.insets(f)
+	if f.Large && l.Tight && l.Scene.H < 3.2*l.Round.R { // what is large needs the place of the controls too
+		l.Scene.H += strip
+		l.Strip = draw.Rect{Y: l.Bar.Y, W: x}
+	}
 }
 
 // sheet is where panels open: over r, or over everything where there is little
@@ -308,6 +315,21 @@ func (l *layout) phone(f frameOf) {
 	l.pair(m, l.Inner.Y, l.Inner.W, d)
 	l.third(f)
 	l.Notes = l.Inner.Y + d + 6*u + caps + 8*u
+	if f.Large {
+		l.alone()
+	}
+}
+
+// alone gives the place of the magnifiers to the one that is large. Notebook and
+// buttons stay where they are.
+func (l *layout) alone() {
+	low := l.Notes - 12*l.Unit - (l.Strip.Y + l.Strip.H)
+	l.Lone = true
+	l.Scene.H += low
+	l.Strip.Y += low
+	l.Column.Y, l.Column.H = l.Column.Y+low, l.Column.H-low
+	l.Inner.Y, l.Inner.H = l.Inner.Y+low, l.Inner.H-low
+	l.Pad.H += low
 }
 
 // shares parts the free height between rock and insets. What is gained by going

@@ -91,15 +91,6 @@ func (s *lectureScreen) scene(t *Lecture, l *draw.List, th *theme.Theme) {
 	}
 }
 
-// magnifier is one of the two round insets.
-type magnifier uint8
-
-const (
-	noMagnifier magnifier = iota
-	levelMagnifier
-	scaleMagnifier
-)
-
 // looksAt is the inset that is magnified.
 func (s *lectureScreen) looksAt(t *Lecture) magnifier {
 	if !t.magnify {

@@ -49,6 +49,8 @@ func (m *maker) make() {
 	} else {
 		m.title()
 		m.menu()
+		m.enlarge()
+		m.s.lay = m.lay
 		m.strip()
 		m.bar()
 		m.column()
@@ -62,7 +64,8 @@ func (m *maker) make() {
 // they may count on at a larger one.
 func (m *maker) measure() {
 	f := frameOf{W: m.s.w, H: m.s.h, Scale: m.s.scale, Text: m.b.set.Text.Factor(),
-		BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: m.b.phase != measuring, Hinged: m.b.obs.Seat == sim.OnLid}
+		BarLines: 1, StripRows: 1, ButtonRows: 1, Judged: m.b.phase != measuring, Hinged: m.b.obs.Seat == sim.OnLid,
+		Large: m.b.magnified() != noMagnifier}
 	if f.Text > 1 {
 		f.Usual = m.usual(f)
 	}
@@ -77,7 +80,7 @@ func (m *maker) usual(f frameOf) share {
 	if u.key == k {
 		return u.share
 	}
-	f.Text = 1
+	f.Text, f.Large = 1, false
 	plain := maker{b: m.b, s: m.s, sketch: sketch{zones: &u.zones}}
 	plain.fit(f)
 	u.key, u.share = k, share{plain.lay.Scene.H, 2 * plain.lay.Dial.R}
@@ -126,7 +129,9 @@ func (m *maker) mostLines() int {
 
 // short says that there is no height for the menu over the rock: it then stands
 // under More.
-func (m *maker) short() bool { return (m.apart() || m.lay.Low) && m.lay.Scene.H < 300*m.lay.Unit }
+func (m *maker) short() bool {
+	return m.lay.Lone || m.lay.Strip.H == 0 || (m.apart() || m.lay.Low) && m.lay.Scene.H < 300*m.lay.Unit
+}
 
 // pad is the margin of the title, the strip and the bar.
 func (l layout) pad() float64 {
@@ -191,7 +196,7 @@ func (m *maker) overRock() ground {
 func (m *maker) menu() {
 	u := m.lay.Unit
 	size := noteSize * m.lay.Text
-	ws := m.menuWidgets()
+	ws := append(m.smaller(), m.menuWidgets()...)
 	h := max(32*u, 1.7*size)
 	pad := 10 * u
 	if m.lay.Phone || m.lay.W < 1024*u {
@@ -206,7 +211,9 @@ func (m *maker) menu() {
 	}
 	r := m.lay.Scene
 	x, y := r.X+r.W-total-8*u, r.Y+12*u
-	if title := m.s.zones[titleZone].rect; m.few || m.short() || m.lay.Low && x < title.X+title.W {
+	title := m.s.zones[titleZone].rect
+	m.few = m.few || m.short() || x < r.X || m.lay.Low && x < title.X+title.W
+	if m.few {
 		m.more()
 		return
 	}
@@ -220,17 +227,34 @@ func (m *maker) menu() {
 	m.s.zones[menuZone].rect = snap(draw.Rect{X: r.X + r.W - total - 14*u, Y: r.Y + 6*u, W: total + 14*u, H: h + 12*u})
 }
 
+// stacks says that the way back from a large magnifier stands under More, where
+// the place is wide or holds the title, and not beside it.
+func (m *maker) stacks() bool {
+	return m.lay.Title.H == 0 || m.lay.Scene.W > m.lay.Scene.H+100*m.lay.Text
+}
+
 // more is the way to all that finds no room, in the corner of the rock.
 func (m *maker) more() {
 	u, r := m.lay.Unit, m.lay.Scene
-	w := m.button(widget{id: idMore, name: "All controls", text: "All controls"}).parts[0]
-	if w.rect.W > .3*r.W {
-		w = m.button(widget{id: idMore, name: w.name, text: "All"}).parts[0]
+	all := widget{id: idMore, name: "All controls", text: "All controls"}
+	if m.b.magnified() != noMagnifier || m.button(all).width > .3*r.W {
+		all.text = "All"
 	}
-	w.rect.X, w.rect.Y = r.X+r.W-w.rect.W-12*u, r.Y+10*u
-	m.add(menuZone, w)
+	right, y := r.X+r.W-12*u, r.Y+10*u
+	left, low, stacked := right, y, m.stacks()
+	for _, w := range append([]widget{all}, m.smaller()...) {
+		w = m.button(w).parts[0]
+		w.rect.X, w.rect.Y = right-w.rect.W, y
+		left, low = min(left, w.rect.X), max(low, y+w.rect.H)
+		if stacked {
+			y = low + 8*u
+		} else {
+			right = w.rect.X - 8*u
+		}
+		m.add(menuZone, w)
+	}
 	z := &m.s.zones[menuZone]
-	z.ground, z.rect = noGround, snap(grow(w.rect, 6*u))
+	z.ground, z.rect = noGround, snap(grow(draw.Rect{X: left, Y: r.Y + 10*u, W: r.X + r.W - 12*u - left, H: low - r.Y - 10*u}, 6*u))
 }
 
 func (m *maker) viewWords() string {

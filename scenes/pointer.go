@@ -74,6 +74,10 @@ func (b *Bench) pointer(p input.Pointer) {
 func (b *Bench) pointerDown(p input.Pointer) {
 	b.notice, b.keyed = "", false
 	b.hurry()
+	if b.onLarge(p.X, p.Y) {
+		b.magnify(b.magnified())
+		return
+	}
 	if n := hitIn(&b.screen.tree, p.X, p.Y, p.Touch, b.screen.lay.Unit); n != nil {
 		if n.Focusable {
 			b.focus = n.ID
@@ -89,7 +93,7 @@ func (b *Bench) pointerDown(p input.Pointer) {
 		b.act(n.ID)
 		return
 	}
-	if b.panel == noPanel && contains(b.screen.lay.Scene, p.X, p.Y) {
+	if b.panel == noPanel && b.magnified() == noMagnifier && contains(b.screen.lay.Scene, p.X, p.Y) {
 		b.drag = drag{on: true, instrument: b.phase == measuring && b.onInstrument(p), x: p.X, y: p.Y}
 		b.focus = idInstrument
 	}

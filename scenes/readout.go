@@ -8,6 +8,7 @@ func (b *Bench) readOut() {
 	if b.phase != measuring {
 		return
 	}
+	b.panel = noPanel // the control stands in a panel where there is little room
 	b.read()
 	words := spoken.Shown(b.ses)
 	if b.alongStrike() {

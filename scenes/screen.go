@@ -109,6 +109,7 @@ type screenKey struct {
 	step        Step
 	reveal      stage.Overlays
 	close       bool
+	large       magnifier
 	number      int
 	right       bool
 }
@@ -123,7 +124,7 @@ func (s *screen) keyOf(b *Bench) screenKey {
 		hinge: inset.HingeState(b.obs.Hinge), sens: inset.SensorState(b.obs.Sensor),
 		task: b.task(), hint: b.nextHint(), homing: b.homing(), text: b.text, echo: b.echo, caret: b.caret,
 		caretOn: b.caretOn(), notice: b.notice, notices: b.notices, focus: b.focus, panel: b.panel, page: b.page, keys: b.keys, knob: b.knob, manner: b.manner, step: b.step,
-		reveal: b.reveal, close: b.view.close, number: b.number, right: b.verdict.Right,
+		reveal: b.reveal, close: b.view.close, large: b.magnified(), number: b.number, right: b.verdict.Right,
 	}
 }
 
@@ -246,7 +247,11 @@ func (s *screen) picture(b *Bench, l *draw.List) {
 // rock is the rock with its title and its menu.
 func (s *screen) rock(b *Bench, l *draw.List) {
 	l.Region(s.lay.Scene)
-	b.stage.Draw(l, b.stageParams())
+	if b.magnified() == noMagnifier {
+		b.stage.Draw(l, b.stageParams())
+	} else {
+		s.large(b, l)
+	}
 	if b.keyed && b.focus == idInstrument {
 		s.frame(b, l)
 	}
@@ -293,6 +298,9 @@ func (s *screen) sprite(l *draw.List, z zoneName) {
 
 // insets draws the magnifiers that stand in a band of the column.
 func (s *screen) insets(b *Bench, l *draw.List, band int) {
+	if s.lay.Lone {
+		return
+	}
 	th := theme.Of(b.set.Theme)
 	if band == 0 {
 		b.levelInset(l, th, s.lay.Round)

@@ -89,6 +89,14 @@ func benchStations(t *testing.T, w, h float64, set Settings, look func(station))
 	b.say("The record of earlier practice could not be read (unexpected end of JSON input); it now lies at practice.json.aside, and a new one begins.")
 	d.wait()
 	show("notice")
+	b.notice = ""
+	for _, g := range []magnifier{levelMagnifier, scaleMagnifier} {
+		b.magnify(g)
+		d.wait()
+		show(fmt.Sprintf("magnifier %d", g))
+	}
+	panels(controlsPanel, keypadPanel)
+	b.magnify(b.magnified())
 	d.write("12z")
 	show("slip in the note")
 	d.write("035/")

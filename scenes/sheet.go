@@ -355,6 +355,9 @@ func (m *maker) controls() []block {
 	if m.alone() {
 		items = append(items, m.button(m.buttonWidgets()[1]))
 	}
+	if m.lay.Lone { // what is large stands in its place
+		items = append(items, m.button(m.readOut()))
+	}
 	menu := m.menuWidgets()
 	view := stripItem{}
 	for i, w := range menu {

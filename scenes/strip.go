@@ -104,5 +104,7 @@ func (m *maker) numbers() string {
 func (m *maker) strip() {
 	z := &m.s.zones[stripZone]
 	z.rect, z.ground = m.lay.Strip, tableGround
-	m.putRows(m.rows)
+	if m.lay.Strip.H > 0 {
+		m.putRows(m.rows)
+	}
 }

@@ -16,8 +16,9 @@ type view struct {
 	turn  orient.Angle
 	lift  orient.Angle
 	close bool
-	zoom  float64 // 0 far, 1 close
-	left  int     // ticks of the move that remain
+	large magnifier // in the place of the rock
+	zoom  float64   // 0 far, 1 close
+	left  int       // ticks of the move that remain
 }
 
 // moveTicks is the length of a move of the eye, 400 ms.
@@ -25,7 +26,7 @@ const moveTicks = 400 * sim.TicksPerSecond / 1000
 
 // follow sets out for the view that suits the pose of the instrument.
 func (v *view) follow(b *Bench, atOnce bool) {
-	v.turn, v.lift = 0, 0
+	v.turn, v.lift, v.large = 0, 0, noMagnifier
 	v.base = stage.DefaultCamera(b.ses.Truth(), b.ses.World().Pose())
 	v.from, v.left = v.now, moveTicks
 	if atOnce {
@@ -53,6 +54,8 @@ func (v *view) act(b *Bench, id describe.ID) {
 		v.orbit(b, 10*orient.Degree, 0)
 	case idViewCloser:
 		v.close = !v.close
+	case idMagnifyLevel, idMagnifyScale, idMagnifyHinge:
+		b.magnify(magnifierOf(id))
 	}
 }
 

@@ -20,7 +20,7 @@ const (
 	box                  // the notebook field
 	tab                  // a step of the task; underlined when it is the one
 	hidden               // described but drawn by someone else
-	lens                 // round, can be pressed, and drawn by someone else
+	lens                 // can be pressed, and drawn by someone else; round where it is as high as wide
 )
 
 // widget is one thing on the screen: what it is in words and how it is drawn.
@@ -151,7 +151,7 @@ func (k inked) ring(w widget) {
 	if k.th.Flat {
 		wide = 3 * k.u
 	}
-	if w.look == lens && w.id != idEnlarge {
+	if w.look == lens && w.rect.W == w.rect.H && w.id != idEnlarge {
 		r = w.rect.W/2 + gap
 	}
 	k.l.Stroke(draw.RoundBox(grow(w.rect, gap/2), r), draw.Stroke{Width: gap, Color: k.th.Panel})
