@@ -4,12 +4,8 @@ package scenes
 // leave no room for the rock.
 func (b *Bench) brief(h hint) string {
 	switch h {
-	case hintRubbing:
-		return "Tilted too far: the needle rubs."
-	case hintLevel:
-		return "Bring the bubble into the ring."
-	case hintLid:
-		return "Level the body: swing, open the hinge."
+	case hintRubbing, hintLevel, hintLid, hintArm:
+		return b.briefLevel(h, b.homing())
 	case hintReadLid:
 		return "North end: direction; hinge: dip."
 	case hintCalibrate:
@@ -23,15 +19,13 @@ func (b *Bench) brief(h hint) string {
 	case hintRing:
 		return "Set the ring to " + declinationWords(b.field.Declination) + "."
 	case hintReadStrike:
-		return "Read the north end; type the " + b.strikeWord() + "."
+		return "Read the north end; " + b.manner.by("type", "write") + " the " + b.strikeWord() + "."
 	case hintTurn:
 		return "Written. Go on to the dip."
-	case hintArm:
-		return "Swing down the dip, centre the arm."
 	case hintAlong:
 		return "Swing a quarter turn, down the slope."
 	case hintReadDip:
-		return "Read the outer scale; type the dip."
+		return "Read the outer scale; " + b.manner.by("type", "write") + " the dip."
 	case hintFirstStrike:
 		return "Note the dip; the strike is still to come."
 	case hintOneDigit:
@@ -48,4 +42,26 @@ func (b *Bench) brief(h hint) string {
 		return ""
 	}
 	return ""
+}
+
+// briefLevel is what is to be levelled, in few words.
+func (b *Bench) briefLevel(h hint, home homing) string {
+	taps := b.tapsHome(home)
+	switch {
+	case h == hintRubbing && taps != "":
+		return "Tilted too far: " + taps + "."
+	case h == hintRubbing:
+		return "Tilted too far: the needle rubs."
+	case h == hintLid && taps != "":
+		return "Level the body: " + taps + "."
+	case h == hintLid:
+		return "Level the body: swing, open the hinge."
+	case h == hintArm && taps != "":
+		return "Swing down the dip; bubble: " + taps + "."
+	case h == hintArm:
+		return "Swing down the dip, centre the arm."
+	case taps != "":
+		return "Bubble into the ring: " + taps + "."
+	}
+	return "Bring the bubble into the ring."
 }

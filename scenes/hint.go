@@ -148,14 +148,12 @@ func (b *Bench) ringWanted() bool {
 func (b *Bench) line(h hint) (say, keys string) {
 	swing, lift := b.keysDo("swing", keymap.SwingLess, keymap.SwingMore), b.keysDo("roll", keymap.Lift, keymap.Lower)
 	switch h {
-	case hintRubbing:
-		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring.", cmp.Or(b.homeKeys(), both(swing, lift))
+	case hintRubbing, hintLevel:
+		return b.levelWords(h, b.homing()), cmp.Or(b.homeKeys(), both(swing, lift))
 	case hintTouching:
 		return "The plate lies against the rock: roll it back, or swing it.", both(swing, lift)
-	case hintLevel:
-		return "Bring the bubble into the ring: swing the edge and roll the plate.", cmp.Or(b.homeKeys(), both(swing, lift))
 	case hintLid:
-		return "Level the body: swing it, and open the hinge.", cmp.Or(b.homeKeys(), both(swing, b.keysDo("hinge", keymap.Lift, keymap.Lower)))
+		return b.levelWords(h, b.homing()), cmp.Or(b.homeKeys(), both(swing, b.keysDo("hinge", keymap.Lift, keymap.Lower)))
 	case hintReadLid:
 		return "North end: dip direction. Hinge: dip. So " + b.writeBoth(), b.justType()
 	case hintCalibrate:
@@ -163,21 +161,21 @@ func (b *Bench) line(h hint) (say, keys string) {
 	case hintReadSensor:
 		return "The sensor shows dip direction and dip: " + b.writeBoth(), b.justType()
 	case hintSettle:
-		return "Let the needle come to rest; a tap on the case helps.", b.keysDo("taps", keymap.Tap)
+		return "Let the needle come to rest; " + b.manner.by("a tap on the case", "the button Tap") + " helps.", b.keysDo("taps", keymap.Tap)
 	case hintLocked:
 		return "The needle is locked: free it.", b.keysDo("frees the needle", keymap.LockFree)
 	case hintRing:
 		return "Set the declination on the dial: " + declinationWords(b.field.Declination) + ".", b.keysDo("turn the ring", keymap.RingLess, keymap.RingMore)
 	case hintReadStrike:
-		return "Read the dial at the north end, check which end is forward, and type the " + b.strikeWord() + ".", b.justType()
+		return "Read the dial at the north end, check which end is forward, and " + b.writeDown(b.strikeWord()) + ".", b.justType()
 	case hintTurn:
-		return "Written, not yet recorded. Turn the plate on its side, edge straight down the dip.", b.enterDoes("turns the plate")
+		return "Written, not yet recorded. " + b.manner.by("Turn the plate on its side, edge", "Tap Go on to dip; there the edge runs") + " straight down the dip.", b.enterDoes("turns the plate")
 	case hintArm:
-		return "Swing the edge down the dip, where the arm reads most; centre its bubble.", both(swing, cmp.Or(b.homeKeys(), b.keysDo("arm", keymap.Lift, keymap.Lower)))
+		return b.levelWords(h, b.homing()), both(swing, cmp.Or(b.homeKeys(), b.keysDo("arm", keymap.Lift, keymap.Lower)))
 	case hintAlong:
 		return alongWords, swing
 	case hintReadDip:
-		return "With the edge straight down the dip, read the outer scale; type the dip.", b.justType()
+		return "With the edge straight down the dip, read the outer scale; " + b.writeDown("dip") + ".", b.justType()
 	case hintFirstStrike:
 		return "Note the dip, then turn the plate back: the strike is still to come.", b.keysDo("turns the plate", keymap.TurnOver)
 	case hintOneDigit:
@@ -194,6 +192,34 @@ func (b *Bench) line(h hint) (say, keys string) {
 		return b.panelLine(), ""
 	}
 	return "", ""
+}
+
+// levelWords say what is to be levelled, and to those who tap by which controls:
+// those at a keyboard are told the keys.
+func (b *Bench) levelWords(h hint, home homing) string {
+	taps := b.tapsHome(home)
+	switch {
+	case h == hintRubbing && taps != "":
+		return "The needle rubs: tap " + taps + " to level the plate."
+	case h == hintRubbing:
+		return "The plate is tilted too far and the needle rubs: bring the bubble towards the ring."
+	case h == hintLid && taps != "":
+		return "Level the body: tap " + taps + "."
+	case h == hintLid:
+		return "Level the body: swing it, and open the hinge."
+	case h == hintArm && taps != "":
+		return "Swing the edge down the dip, where the arm reads most; centre its bubble: " + taps + "."
+	case h == hintArm:
+		return "Swing the edge down the dip, where the arm reads most; centre its bubble."
+	case taps != "":
+		return "Bring the bubble into the ring: tap " + taps + "."
+	}
+	return "Bring the bubble into the ring: swing the edge and roll the plate."
+}
+
+// writeDown is how a figure comes into the notebook.
+func (b *Bench) writeDown(what string) string {
+	return b.manner.by("type the "+what, "write the "+what+" with 123")
 }
 
 // panelLine is the line under an open panel.

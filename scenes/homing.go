@@ -92,3 +92,37 @@ func (b *Bench) homeKeys() string {
 	}
 	return both(rolls, swings)
 }
+
+// tapsHome are the buttons that bring the bubble home, as they are labelled, for
+// those who tap.
+func (b *Bench) tapsHome(h homing) string {
+	if b.manner != byTap {
+		return ""
+	}
+	second := "Roll"
+	switch b.obs.Seat {
+	case sim.OnSide:
+		second = "Arm"
+	case sim.OnLid:
+		second = "Hinge"
+	case sim.OnEdge, sim.OnBack:
+	}
+	taps := half(second, h.tilt)
+	if swing := half("Swing", h.swing); taps != "" && swing != "" {
+		return taps + " and " + swing
+	} else if swing != "" {
+		return swing
+	}
+	return taps
+}
+
+// half is the half of a stepper for one way, or nothing.
+func half(name string, way int8) string {
+	switch {
+	case way > 0:
+		return name + " +"
+	case way < 0:
+		return name + " −"
+	}
+	return ""
+}

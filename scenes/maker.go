@@ -120,8 +120,16 @@ func (m *maker) aboveAll() bool {
 // mostLines is how many lines the longest hint takes, so that nothing moves
 // when one follows another.
 func (m *maker) mostLines() int {
-	most := 1
+	say := m.b.levelWords
+	if m.terse {
+		say = m.b.briefLevel
+	}
+	most := max(1, len(m.hintLines(say(hintRubbing, homing{1, 1}))), len(m.hintLines(say(hintArm, homing{tilt: 1}))))
 	for h := range hints {
+		switch h {
+		case hintRubbing, hintLevel, hintLid, hintArm: // as long as what brings the bubble home now
+			continue
+		}
 		most = max(most, len(m.hintLines(m.hintWords(h))))
 	}
 	return most

@@ -2,11 +2,14 @@ package scenes
 
 import (
 	"fmt"
+	"regexp"
 	"strings"
 	"testing"
 
+	"cuesta/orient"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
+	"cuesta/scenes/input"
 	"cuesta/sim"
 )
 
@@ -147,6 +150,52 @@ func TestTheNotebookIsInViewBesideTheKeypad(t *testing.T) {
 			}
 			if b.panel != keypadPanel || !strings.Contains(drawn, " 035 ") || !strings.Contains(drawn, firstSentence(b.echo)) {
 				t.Errorf("%v at %v: beside the keypad are shown %q, want 035 and %q", size, text, drawn, b.echo)
+			}
+		}
+	}
+}
+
+// tapWords are the controls that the line names to those who tap.
+var tapWords = regexp.MustCompile(`(Swing|Roll|Arm|Hinge) ([−+])`)
+
+// Tapping what the line names brings the bubble home, on a phone and with little
+// room, on the edge, on the side and on the lid; the line grows no higher meanwhile.
+func TestTheTapsThatAreSaidLevelThePlate(t *testing.T) {
+	ids := map[string]describe.ID{"Swing −": idSwingLess, "Swing +": idSwingMore, "Roll −": idTiltLess, "Roll +": idTiltMore,
+		"Arm −": idTiltLess, "Arm +": idTiltMore, "Hinge −": idTiltLess, "Hinge +": idTiltMore}
+	for _, set := range []Settings{{}, {Text: Text200}, {Method: MethodLid}} {
+		for _, side := range []bool{false, true} {
+			b, d := benchAt(t, phones[0], set)
+			if side {
+				if set.Method == MethodLid {
+					continue
+				}
+				b.turnOver()
+				b.do(sim.Command{Kind: sim.Swing, Angle: 70 * orient.Degree})
+			}
+			touch := func(ticks int, acts ...input.Act) { d.frame(input.Frame{Ticks: ticks, Touch: true, Acts: acts}) }
+			touch(60)
+			home := func() bool {
+				return b.obs.Seat == sim.OnSide && b.obs.Tube.Centred || b.obs.Seat != sim.OnSide && b.obs.Round.Centred
+			}
+			bar, last, step := b.screen.lay.Bar, map[string]string{}, map[string]Step{}
+			for n := 0; !home(); n++ {
+				said := b.Description().Find(idHint).Name
+				found := tapWords.FindAllStringSubmatch(said, -1)
+				if len(found) == 0 || n == 150 {
+					t.Fatalf("%v at %v, side %v: after %d taps the bubble is not home; the line says %q", set.Method, set.Text, side, n, said)
+				}
+				f := found[n%len(found)]
+				if was, ok := last[f[1]]; !ok {
+					step[f[1]] = Coarse
+				} else if was != f[2] {
+					step[f[1]] = map[Step]Step{Coarse: Normal, Normal: Fine, Fine: Fine}[step[f[1]]]
+				}
+				last[f[1]], b.step = f[2], step[f[1]]
+				touch(60, input.Act{Kind: input.Activate, ID: ids[f[0]]})
+				if b.screen.lay.Bar != bar {
+					t.Errorf("%v at %v: under %q the line is at %.0f, at first at %.0f", set.Method, set.Text, b.Description().Find(idHint).Name, b.screen.lay.Bar, bar)
+				}
 			}
 		}
 	}
