@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"cuesta/quiz/form"
 	"cuesta/quiz/item"
 	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
@@ -399,7 +400,7 @@ func (p *Paper) name(i int) string {
 }
 
 func (m *pageMaker) worth() string {
-	s := m.p.item().Kind().Title() + fmt.Sprintf(", %.3g points", m.p.sit.Points(m.p.at))
+	s := m.p.item().Kind().Title() + ", " + form.Points(m.p.sit.Points(m.p.at))
 	switch n := m.p.sit.Left(m.p.at); {
 	case m.p.done != "":
 		s += ", handed in"

@@ -170,7 +170,7 @@ func state(m grade.Marked) (said, class string) {
 func hintWords(m grade.Marked) string {
 	took := "took nothing off"
 	if m.Cost > 0 {
-		took = "took off " + points(m.Cost)
+		took = "took off " + form.Points(m.Cost)
 	}
 	switch {
 	case m.Hints == 0:
@@ -180,9 +180,6 @@ func hintWords(m grade.Marked) string {
 	}
 	return fmt.Sprintf("%d hints %s.", m.Hints, took)
 }
-
-// points are so many points: 1 point, 0.5 points.
-func points(x float64) string { return decimal(x) + " " + noun(decimal(x)) }
 
 func noun(n string) string {
 	if n == "1" {

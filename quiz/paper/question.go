@@ -4,6 +4,7 @@ import (
 	"cmp"
 
 	"cuesta/orient"
+	"cuesta/quiz/form"
 	"cuesta/quiz/item"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/draw/pdf"
@@ -52,7 +53,7 @@ func (s setting) block(q question) block {
 func (q question) heading(w float64) []node {
 	h := line(number(float64(q.number))+"  ", draw.Bold, sizeHead, draw.AlignLeft, ink)
 	h.Text(draw.Text{S: q.item.Kind().Title(), At: draw.Point{X: gutter, Y: sizeHead * .95}, Size: sizeHead, Font: draw.Bold, Color: ink})
-	p := line(points(q.points), draw.Regular, sizeSmall+.5, draw.AlignLeft, grey)
+	p := line(form.Points(q.points), draw.Regular, sizeSmall+.5, draw.AlignLeft, grey)
 	return []node{
 		ruled(0, -5, w, .5),
 		{role: pdf.Heading2, list: h},

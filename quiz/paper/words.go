@@ -27,13 +27,6 @@ var cautions = []string{
 	"Local access rules and codes come first; a licensed practitioner judges whatever bears on safety or building. What is read at a simulator is never data for design.",
 }
 
-func points(p float64) string {
-	if p == 1 {
-		return "1 point"
-	}
-	return number(p) + " points"
-}
-
 func number(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 
 // declination in words, to the tenth of a degree.
@@ -92,5 +85,5 @@ func circumstances(f form.Form) string {
 // howToWrite are the rules for answers.
 func howToWrite(b form.Blueprint, total float64) string {
 	return "Write planes as " + notationWords[b.Notation] + ", unless a question asks for something else. " +
-		"Azimuths have three digits, dips two. In all there are " + points(total) + "."
+		"Azimuths have three digits, dips two. In all there are " + form.Points(total) + "."
 }

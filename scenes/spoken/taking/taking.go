@@ -62,7 +62,7 @@ func (p *Taking) say(format string, a ...any) {
 // Welcome says which form it is, and shows the item the student is at.
 func (p *Taking) Welcome() {
 	f := p.j.Form()
-	p.say("%s, for %s (%s). Form %s: %d items, %s points.", f.Blueprint.Title, f.Student.Name, f.Student.ID, f.Code, p.j.Len(), number(f.Blueprint.Points()))
+	p.say("%s, for %s (%s). Form %s: %s, %s.", f.Blueprint.Title, f.Student.Name, f.Student.ID, f.Code, items(p.j.Len()), form.Points(f.Blueprint.Points()))
 	if p.j.Torn() {
 		p.say("The last line of the journal was torn by a crash and has been left out; everything that was confirmed is there.")
 	}
@@ -93,6 +93,13 @@ func duration(d time.Duration) string {
 	return fmt.Sprintf("%d hours", int(d.Hours()))
 }
 
+func items(n int) string {
+	if n == 1 {
+		return "1 item"
+	}
+	return fmt.Sprintf("%d items", n)
+}
+
 func number(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
 
 // show says the item the student is at.
@@ -116,10 +123,7 @@ func (p *Taking) show() {
 
 // terms are what an item is worth and what it allows.
 func terms(p form.Part, hints int) string {
-	s := number(p.Points) + " points"
-	if p.Points == 1 {
-		s = "1 point"
-	}
+	s := form.Points(p.Points)
 	if p.Attempts > 1 {
 		s += fmt.Sprintf(", %d answers allowed", p.Attempts)
 	}
