@@ -24,18 +24,35 @@ var ways = []struct {
 }
 
 // reach opens what lies before a control: a small screen tells a reading on a
-// sheet of its own, and has the rest of its controls in another.
+// sheet of its own, and has the rest of its controls in another, page by page.
 func reach(h hand, t *Tab, name string) error {
-	now, err := t.Tree()
-	if err != nil || now.holds(name) {
-		return err
-	}
-	for _, way := range []string{"Back to the bench", "All controls", "Next page", "Next part"} {
-		if way != name && now.holds(way) {
-			return h.press(way, 1)
+	for range 12 {
+		now, err := t.Tree()
+		if err != nil || now.holds(name) {
+			return err
+		}
+		way := now.way(name)
+		if way == "" {
+			return nil
+		}
+		if err := h.press(way, 1); err != nil {
+			return err
+		}
+		if err := t.Do(`cuestaRest()`); err != nil {
+			return err
 		}
 	}
 	return nil
+}
+
+// way is what leads on to controls that are not shown, if anything does.
+func (t Tree) way(name string) string {
+	for _, way := range []string{"Next page", "Next part", "Back to the bench", "All controls"} {
+		if way != name && t.holds(way) {
+			return way
+		}
+	}
+	return ""
 }
 
 // holds says whether a control can be pressed whose name begins so.
@@ -52,6 +69,9 @@ func (t Tree) holds(name string) bool {
 type byTree struct{ *Tab }
 
 func (h byTree) press(name string, times int) error {
+	if err := reach(h, h.Tab, name); err != nil {
+		return err
+	}
 	for range times {
 		n, err := h.named(name)
 		if err != nil {

@@ -32,9 +32,20 @@ func (m *measurer) do(name string, times int) {
 	}
 }
 
+// clear takes away the sheet on which large text tells and offers.
+func (m *measurer) clear() Tree {
+	m.t.Helper()
+	now := settled(m.t, m.Tab)
+	if now.holds("Back to the bench") {
+		m.do("Back to the bench", 1)
+		now = settled(m.t, m.Tab)
+	}
+	return now
+}
+
 func (m *measurer) instrument() string {
 	m.t.Helper()
-	return must[Node](m.t)(settled(m.t, m.Tab).Find("application", "Instrument")).Description
+	return must[Node](m.t)(m.clear().Find("application", "Instrument")).Description
 }
 
 func number(s, word, plus string) float64 {
@@ -182,6 +193,7 @@ func (m *measurer) dip() int {
 func (m *measurer) measure() string {
 	m.t.Helper()
 	answer := fmt.Sprintf("%03d/%02d", m.strike(), m.dip())
+	m.clear()
 	if err := m.hand.write(answer); err != nil {
 		m.t.Fatal(err)
 	}
@@ -189,16 +201,28 @@ func (m *measurer) measure() string {
 	return told(settled(m.t, m.Tab))
 }
 
+// double makes the text twice as large.
+func (m *measurer) double() {
+	m.t.Helper()
+	m.do("Settings", 1)
+	m.do("Text: 200 %", 1)
+	m.do("Back to the bench", 1)
+}
+
 // A measurement of a plane is done by keyboard alone and by the accessibility
-// tree alone: level, read, write, verdict. The plane, 035/30, is ours; what is
-// asked of the reading is the bench's own tolerance.
+// tree alone: level, read, write, verdict; by the latter in text of twice the size
+// (WCAG 2.2, 1.4.4). The plane, 035/30, is ours; what is asked of the reading is
+// the bench's own tolerance.
 func TestAMeasurement(t *testing.T) {
 	t.Parallel()
-	for _, way := range ways {
+	for i, way := range ways {
 		t.Run(way.name, func(t *testing.T) {
 			t.Parallel()
 			tab := visit(t, desk, "bench&plane=035/30&seed=3", quick)
 			m := &measurer{t: t, Tab: tab, hand: way.hand(tab), step: "Steps of 1°"}
+			if i == 1 {
+				m.double()
+			}
 			if got := m.measure(); !strings.Contains(got, "Right") {
 				t.Errorf("the verdict is not that it is right:\n%s", got)
 			}

@@ -72,13 +72,19 @@ func (h byTouch) write(text string) error {
 	return nil
 }
 
-// A measurement is done on a phone by taps alone.
+// A measurement is done on a phone by taps alone, and the next one in text of
+// twice the size (WCAG 2.2, 1.4.4), where most of the controls lie further in.
 func TestAMeasurementByTaps(t *testing.T) {
 	t.Parallel()
 	tab := visit(t, phone, "bench&plane=035/30&seed=3", quick)
 	m := &measurer{t: t, Tab: tab, hand: byTouch{tab}, step: "Steps of 1°"}
 	if got := m.measure(); !strings.Contains(got, "Right") {
 		t.Errorf("the verdict is not that it is right:\n%s", got)
+	}
+	m.double()
+	m.do("Next plane", 1)
+	if got := m.measure(); !strings.Contains(got, "Right") {
+		t.Errorf("at 200 %% the verdict is not that it is right:\n%s", got)
 	}
 }
 
