@@ -200,8 +200,9 @@ func changed(old, now string) string {
 }
 
 // hearStatuses tells those that are new, and where nothing has the focus on a
-// screen that is come back to, the first. While something is being done those that
-// may change to and fro wait until it is over: all but those that count.
+// screen that is come back to, the first that tells how things are. While
+// something is being done those that may change to and fro wait until it is over:
+// all but those that count.
 func (h *Herald) hearStatuses(t *Tree, back bool) {
 	var statuses []told
 	again := back && h.focus.ID == 0
@@ -215,7 +216,8 @@ func (h *Herald) hearStatuses(t *Tree, back bool) {
 			return
 		}
 		statuses = append(statuses, now)
-		first := again && len(statuses) == 1
+		first := again && n.Again == 0
+		again = again && !first
 		if slices.Contains(h.statuses, now) && !first {
 			return
 		}

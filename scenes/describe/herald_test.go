@@ -20,6 +20,11 @@ func acting(nodes ...describe.Node) *describe.Tree {
 	return t
 }
 
+// done is a notice of what has been done.
+func done(words string) describe.Node {
+	return describe.Node{ID: 30, Role: describe.Status, Name: words, Again: 1}
+}
+
 func TestSay(t *testing.T) {
 	tests := []struct {
 		node describe.Node
@@ -210,6 +215,11 @@ func TestHerald(t *testing.T) {
 				"It is wet."},
 			{9, tree(0, describe.Node{ID: 1, Role: describe.Heading, Name: "Help"}, status("Choose.")), "Help.|Choose."},
 			{9, tree(0, title, slab("It slopes. It is wet."), status("Look."), status("Listen.")), "Bedding.|Look."},
+		}},
+		{"what was done is over when one comes back", []step{
+			{0, tree(0, title, done("Swung 1°."), status("Look.")), "Bedding.|Swung 1°.|Look."},
+			{9, tree(0, describe.Node{ID: 1, Role: describe.Heading, Name: "Help"}, status("Choose.")), "Help.|Choose."},
+			{9, tree(0, title, done("Swung 1°."), status("Look.")), "Bedding.|Look."},
 		}},
 		{"the lines of a text are told as they are gone through", []step{
 			{0, tree(2, title, swing, line(20), line(21)), "Bedding.|Swing, button."},
