@@ -150,7 +150,11 @@ func offset(x float64, plus, minus string) string {
 // the marks, and how far out is still between them.
 func tubeBubble(l sim.TubeLevel) string {
 	t := instrument.StandardTube()
-	where := fmt.Sprintf("%s, in half gaps; up to %.2f is between the marks.", offset(l.Off, "towards the index end", "away from the index end"), (t.Mark-t.Bubble)/t.Mark)
+	limit, off := (t.Mark-t.Bubble)/t.Mark, l.Off
+	if !l.Centred && hundredth(math.Abs(off)) <= hundredth(limit) { // by rounding alone
+		off = math.Copysign(hundredth(limit)+.01, off)
+	}
+	where := fmt.Sprintf("%s, in half gaps; up to %.2f is between the marks.", offset(off, "towards the index end", "away from the index end"), limit)
 	switch {
 	case l.Centred:
 		return "Tube bubble between the marks: " + where

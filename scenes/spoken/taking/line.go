@@ -124,6 +124,10 @@ func (p *Taking) answer(text string) {
 		p.say("Write the answer behind answer, such as answer %s.", ExampleOf(p.j.Item(i).Ask()))
 		return
 	}
+	if was, ok := p.j.Written(i); ok && was == text && p.benchOf(i) == nil {
+		p.say("Item %d is answered %q already: that costs no attempt.", i+1, text)
+		return
+	}
 	e := sitting.Entry{Do: sitting.Answer, Item: i, Text: text, At: p.o.Now()}
 	if p.j.Check(e) == nil && !p.noteAtBench(i, text) {
 		return
