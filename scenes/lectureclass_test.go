@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -367,5 +368,31 @@ func TestTheKeysOfALectureAreAllTold(t *testing.T) {
 		if !strings.Contains(told, k) {
 			t.Errorf("%s is not told: %s", k, told)
 		}
+	}
+}
+
+// A lesson of one's own that asks what went wrong shows it: the dial that was
+// read, its figure, and what the student wrote.
+func TestAMistakeOfOnesOwnIsOnTheScreen(t *testing.T) {
+	r := lectureOf(t, `title = "Mine"
+plane = "035/30"
+[[step]]
+show = ["instrument", "levels", "reading"]
+mistake = "other-end"
+ask = "What went wrong?"
+answer = "The other end was read."
+`)
+	r.play.Finish()
+	r.wait(0)
+	if r.play.View() != lesson.ViewStrike || r.screen.lay.Dial.R <= 0 || r.screen.lay.Card.H <= 0 {
+		t.Errorf("view %q, dial %v, card %v", r.play.View(), r.screen.lay.Dial, r.screen.lay.Card)
+	}
+	w, _ := r.play.Written()
+	scale, wrote := r.Description().Find(idLectureScale), r.Description().Find(idLectureWrote)
+	if scale == nil || scale.Name != "Dial, north end" || scale.Value != fmt.Sprintf("%03d°", r.reading()) {
+		t.Errorf("got the scale %+v", scale)
+	}
+	if wrote == nil || !strings.Contains(wrote.Name, w.Text) {
+		t.Errorf("got %+v, want what the student wrote, %s", wrote, w.Text)
 	}
 }

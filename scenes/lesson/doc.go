@@ -27,16 +27,20 @@
 //	         What is left out is 0, the seat "edge".
 //	mistake  the name of a mistake: the simulated student makes it now, and
 //	         writes down what comes of it; "careful" is one who makes none. The
-//	         same name at another step is another measurement. With view = "strike"
-//	         or "close" the instrument is put back at the end as it stood when the
-//	         dial was read; otherwise it stays as it was when the arc was read
+//	         same name at another step is another measurement. It brings
+//	         instrument, levels, scale and student to the screen, less what
+//	         the step hides by name; a step that says no view ends in that of the
+//	         reading that went wrong, "strike" or "dip". In "strike" and "close"
+//	         the instrument is put back at the end as it stood when the dial was
+//	         read; otherwise it stays as it was when the arc was read
 //	do       lines of the spoken bench, a second each: ["swing 5", "tap"]
 //	needle   seconds in which needle and bubbles run on, 0 to 60
 //	wait     seconds after which the next step follows by itself, 0 to 600;
 //	         without it the presenter goes on
 //	say      the line on the screen, at most two rows of it; left out, the last stays
 //	show     what appears, a list of: water, strike, arrow, hand, numbers, ball,
-//	         instrument, levels, scale, curve, ends, reading, student
+//	         instrument, levels, scale, curve, ends, reading, student. A reading
+//	         brings its scale
 //	hide     what goes, from the same list; "all" is everything. What the same step
 //	         shows appears after it
 //	ask      a question in place of say; it needs an answer

@@ -3,6 +3,7 @@ package lesson
 import (
 	"errors"
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -119,15 +120,20 @@ func (r reader) lesson(in lessonTOML) Lesson {
 
 // arms blames lines that turn the arm while the instrument is on its edge.
 func (r reader) arms(steps []Step) {
-	side := false
+	side, view := false, ViewAsItIs
 	for i, s := range steps {
+		if s.View != ViewAsItIs {
+			view = s.View
+		}
 		switch {
 		case s.Pose != nil:
 			side = s.Pose.Seat == "side"
 		case s.Plane != nil:
 			side = false
 		}
-		side = side || s.Mistake != ""
+		if s.Mistake != "" {
+			side = !view.onEdge()
+		}
 		for j, text := range s.Do {
 			switch l, _ := spoken.Parse(text); l.Word {
 			case spoken.Seat:
@@ -199,6 +205,10 @@ func (r reader) step(path string, in stepTOML, declination orient.Angle) Step {
 		r.Blame(path+".answer", "answer: there is no question; write ask = \"…\" in the same step")
 	case s.Ask != "" && s.Say != "":
 		r.Blame(path+".say", "say: the question takes its place on the screen; leave one of the two out")
+	}
+	s = s.whole()
+	if slices.Contains(s.Show, Reading) && !slices.Contains(s.Show, Scale) {
+		r.Blame(path+".hide", "hide: the reading stands under the scale; take \"scale\" out of hide, or \"reading\" out of show")
 	}
 	return s
 }

@@ -66,7 +66,7 @@ func (h *rehearsal) step(s Step, seed uint64) {
 		}
 		_, h.err = l.Measure(h.rec, orient.AzimuthDip, seed)
 		h.rec.Advance(moving)
-		if s.View == ViewStrike || s.View == ViewClose {
+		if s.View.onEdge() {
 			h.asRead()
 		}
 	}
