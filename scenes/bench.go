@@ -87,6 +87,7 @@ type Bench struct {
 	turn    turning // of the plate, in the picture
 	held    held
 	drag    drag
+	doubled doubled
 	blink   int
 	water   float64
 	stage   *stage.Stage
@@ -292,6 +293,7 @@ func (b *Bench) Update(in input.Frame) []sim.Command {
 	if b.screen.lay.TooTiny { // nothing is to happen that cannot be seen
 		in.Presses, in.Pointers, in.Acts = nil, nil, nil
 	}
+	b.doubled.pass(in.Ticks)
 	in.InOrder(b.pressed, b.acted)
 	for _, p := range in.Pointers {
 		b.pointer(p)

@@ -72,13 +72,30 @@ func (b *Bench) pointer(p input.Pointer) {
 }
 
 func (b *Bench) pointerDown(p input.Pointer) {
+	n := b.under(p)
+	if b.doubled.holds(n) {
+		return
+	}
+	was := targetOf(n)
+	b.pressedAt(p, n)
+	b.screen.build(b)
+	b.doubled.meet(was, b.under(p))
+}
+
+// under is the control under a pointer, or nil.
+func (b *Bench) under(p input.Pointer) *describe.Node {
+	return hitIn(&b.screen.tree, p.X, p.Y, p.Touch, b.screen.lay.Unit)
+}
+
+// pressedAt is a press on a control, or on what lies there where it is nil.
+func (b *Bench) pressedAt(p input.Pointer, n *describe.Node) {
 	b.notice, b.keyed = "", false
 	b.hurry()
 	if b.onLarge(p.X, p.Y) {
 		b.magnify(b.magnified())
 		return
 	}
-	if n := hitIn(&b.screen.tree, p.X, p.Y, p.Touch, b.screen.lay.Unit); n != nil {
+	if n != nil {
 		if n.Focusable {
 			b.focus = n.ID
 		}
