@@ -28,7 +28,7 @@ func (b *Bench) act(id describe.ID) {
 	case idHelp:
 		b.open(helpPanel)
 	case idClosePanel:
-		b.open(noPanel)
+		b.shut()
 	case idMore:
 		b.open(controlsPanel)
 	case idKeypad:

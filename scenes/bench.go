@@ -76,6 +76,7 @@ type Bench struct {
 	notices       int // told so far
 
 	panel   panel
+	over    beneath // what the panel was opened over
 	page    int     // of the panel
 	lines   int     // of the help
 	keys    keyList // of the panel of keys

@@ -10,7 +10,8 @@ import (
 )
 
 // toward is where an arrow key takes the focus among the controls in a place:
-// left and right within the row, up and down to what is nearest in the next row.
+// left and right within the row, up and down to what is nearest in the next row,
+// or to the choice in force where that is one of several.
 // It is false where nothing lies that way. From outside the place it goes to the
 // first control there.
 func toward(t *describe.Tree, in draw.Rect, now describe.ID, k input.Key) (describe.ID, bool) {
@@ -98,7 +99,39 @@ func rowFrom(order []*describe.Node, from *describe.Node, up bool) (describe.ID,
 			to, best = n.ID, d
 		}
 	}
+	if next := nodeOf(row, to); next != nil && groupOf(next) != groupOf(from) {
+		to = inForce(row, to)
+	}
 	return to, len(row) > 0
+}
+
+// inForce is where one stands on coming to a control: where it is one of several
+// choices, on the one of them in force.
+func inForce(order []*describe.Node, to describe.ID) describe.ID {
+	at := nodeOf(order, to)
+	if at == nil || at.Role != describe.Choice || groupOf(at) == "" {
+		return to
+	}
+	for _, n := range order {
+		if n.Role == describe.Choice && n.On && groupOf(n) == groupOf(at) {
+			return n.ID
+		}
+	}
+	return to
+}
+
+func nodeOf(order []*describe.Node, id describe.ID) *describe.Node {
+	for _, n := range order {
+		if n.ID == id {
+			return n
+		}
+	}
+	return nil
+}
+
+// firstInPanel is where one stands on a page of a panel that was turned to.
+func firstInPanel(t *describe.Tree) describe.ID {
+	return inForce(t.Order(), nextFocus(t, idClosePanel, false))
 }
 
 // apartAcross is the gap from left to right between two boxes; 0 where one

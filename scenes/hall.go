@@ -309,8 +309,8 @@ func (h *Hall) arrow(k input.Key) {
 	}
 	h.page, h.focus = h.page+1, idPanelMore
 	h.screen.build(h)
-	if h.focus = h.firstDoor(); h.listing {
-		h.focus = nextFocus(t, idClosePanel, false)
+	if h.focus = inForce(t.Order(), h.firstDoor()); h.listing {
+		h.focus = firstInPanel(t)
 	}
 }
 

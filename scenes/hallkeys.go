@@ -1,6 +1,7 @@
 package scenes
 
 import (
+	"cuesta/scenes/describe"
 	"cuesta/scenes/draw"
 	"cuesta/scenes/input"
 	"cuesta/scenes/keymap"
@@ -60,7 +61,7 @@ func (h *Hall) toSettings() {
 	if h.open {
 		return
 	}
-	h.advised, h.said, h.focus = true, h.ofSettings(), idSetText
+	h.advised, h.said, h.focus = true, h.ofSettings(), idSetText+describe.ID(h.Settings().Text)
 }
 
 // ofSettings says what of the settings is to be had in the hall.

@@ -230,7 +230,7 @@ func (b *Bench) panelLine() string {
 	case b.panel == keysPanel:
 		return b.keys.line()
 	case b.panel == helpPanel:
-		return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to the bench."
+		return b.manner.by("The arrow keys go from line to line; Escape", "Back") + " leads to " + b.over.back("the bench") + "."
 	case b.panel == keypadPanel:
 		return "Write the " + b.strikeWord() + " and the dip, " + b.example() + "."
 	}

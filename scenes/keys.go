@@ -80,7 +80,7 @@ func stepper(a keymap.Action) describe.ID {
 
 func (b *Bench) escape() {
 	if b.panel != noPanel {
-		b.open(noPanel)
+		b.shut()
 		return
 	}
 	b.view.large = noMagnifier

@@ -32,6 +32,7 @@ type Lecture struct {
 
 	leave   func()
 	panel   panel
+	over    beneath // what the panel was opened over
 	page    int
 	lines   int // of the keys
 	focus   describe.ID

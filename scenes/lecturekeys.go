@@ -75,7 +75,8 @@ func (t *Lecture) everywhere(p input.Press) bool {
 func (t *Lecture) escape() {
 	switch {
 	case t.panel != noPanel:
-		t.panel, t.focus, t.keyed = noPanel, idNone, false
+		t.shut()
+		t.keyed = t.panel != noPanel
 	case t.magnify:
 		t.magnify = false
 	case t.pointer:
@@ -232,7 +233,7 @@ func (t *Lecture) arrow(k input.Key) {
 	if t.focus, turns = inPanel(tree, t.screen.lay.Sheet, t.focus, k, lines); turns {
 		t.page, t.focus = t.page+1, idClosePanel
 		t.screen.build(t)
-		t.focus = nextFocus(tree, idClosePanel, false)
+		t.focus = firstInPanel(tree)
 	}
 }
 
@@ -280,7 +281,7 @@ func (t *Lecture) act(id describe.ID) {
 	case idLectureKeys:
 		t.openPanel(helpPanel)
 	case idClosePanel:
-		t.panel, t.focus = noPanel, idNone
+		t.shut()
 	case idPanelMore:
 		t.page++
 	case idAnotherPlace:
@@ -374,8 +375,18 @@ func (t *Lecture) handSettings() Settings {
 
 func (t *Lecture) openPanel(p panel) {
 	if t.panel == p {
-		t.panel, t.focus = noPanel, idNone
+		t.shut()
 		return
 	}
+	t.over = t.over.opened(t.panel, p, t.focus)
 	t.panel, t.page, t.focus, t.keyed = p, 0, idClosePanel, true
+	if p == settingsPanel {
+		t.focus = idSetText + describe.ID(t.set.Text)
+	}
+}
+
+// shut closes the panel, and goes back to what it was opened over.
+func (t *Lecture) shut() {
+	t.panel, t.page, t.focus = t.over.panel, 0, t.over.focus
+	t.over = beneath{}
 }

@@ -193,7 +193,7 @@ func (m *lectureMaker) panelHead(name, about string, pages int) {
 		x -= 10 * m.lay.Unit
 		m.add(sheetZone, b)
 	}
-	put(widget{id: idClosePanel, name: "Back to the lecture", text: "Close", keys: "Escape"})
+	put(widget{id: idClosePanel, name: "Back to " + m.t.over.back("the lecture"), text: "Close", keys: "Escape"})
 	if about != "" {
 		m.add(sheetZone, widget{id: idHint, role: describe.Status, name: "The arrow keys go from line to line.", look: hidden, rect: w.rect})
 	}

@@ -15,6 +15,7 @@ import (
 func (b *Bench) choose(id describe.ID) { b.Choose(b.set.with(id)) }
 
 func (b *Bench) open(p panel) {
+	b.over = b.over.opened(b.panel, p, b.focus)
 	b.panel, b.page, b.keys = p, 0, keyList{}
 	switch p {
 	case noPanel:
@@ -24,6 +25,41 @@ func (b *Bench) open(p panel) {
 	case helpPanel, whyPanel, controlsPanel, keypadPanel, keysPanel:
 		b.focus = idClosePanel
 	}
+}
+
+// shut closes the panel, and goes back to what it was opened over.
+func (b *Bench) shut() {
+	over := b.over
+	if b.open(over.panel); over.panel != noPanel {
+		b.focus = over.focus
+	}
+}
+
+// beneath is the panel that another was opened over, and what had the focus
+// there. The zero value is none.
+type beneath struct {
+	panel panel
+	focus describe.ID
+}
+
+// opened is what lies beneath a panel that opens while now is open: help leads
+// back to the settings.
+func (u beneath) opened(now, p panel, focus describe.ID) beneath {
+	switch {
+	case p == helpPanel && now == helpPanel:
+		return u
+	case p == helpPanel && now == settingsPanel:
+		return beneath{now, focus}
+	}
+	return beneath{}
+}
+
+// back is where the way back leads, in words; scene is what the panels lie over.
+func (u beneath) back(scene string) string {
+	if u.panel == settingsPanel {
+		return "the settings"
+	}
+	return scene
 }
 
 // pressPanel moves among the choices, and makes them.
@@ -48,7 +84,7 @@ func (b *Bench) arrow(k input.Key) {
 		b.page++
 		b.focus = idClosePanel
 		b.screen.build(b)
-		b.focus = nextFocus(t, idClosePanel, false)
+		b.focus = firstInPanel(t)
 	}
 }
 
@@ -108,7 +144,7 @@ func (m *maker) pages(name string, blocks []block) { m.open(leaf{name: name}, bl
 
 // open opens a panel over the rock, on the page where the focus is.
 func (m *maker) open(f leaf, blocks []block) {
-	f.rect, f.page, f.now, f.back = m.lay.Sheet, m.b.page, m.b.focus, "Back to the bench"
+	f.rect, f.page, f.now, f.back = m.lay.Sheet, m.b.page, m.b.focus, "Back to "+m.b.over.back("the bench")
 	m.b.page = m.leaf(f, blocks)
 	m.s.key.page = m.b.page
 }
