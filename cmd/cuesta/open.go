@@ -1,14 +1,17 @@
 package main
 
 import (
+	"context"
 	"errors"
 	"fmt"
 	"os"
 	"os/exec"
+	"os/signal"
 	"path/filepath"
 	"runtime"
 	"slices"
 	"strings"
+	"syscall"
 
 	"github.com/spf13/cobra"
 
@@ -128,6 +131,9 @@ func sceneOf(e env, words []string) ([]string, error) {
 		words = []string{"form", words[0]}
 	}
 	at := slices.IndexFunc(scenes, func(s scene) bool { return s.name == words[0] })
+	if at < 0 && strings.HasSuffix(words[0], ".toml") {
+		return nil, misreadf("read %q without a scene; write open lecture %[1]s for a lesson, open lab %[1]s for stations", words[0])
+	}
 	if at < 0 {
 		return nil, misreadf("read %q, which is no scene; write %s, or nothing", words[0], sceneNames())
 	}
@@ -181,16 +187,22 @@ func (o *opener) open(words []string) error {
 	if err := display.Check(); err != nil {
 		return fmt.Errorf("%w, so no window can be opened; cuesta spoken is the same bench line by line", err)
 	}
-	c, err := benchProgram()
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	defer stop()
+	c, err := benchProgram(ctx)
 	if err != nil {
 		return err
 	}
+	c.Cancel = func() error { return end(c.Process) }
 	if here, err := os.Getwd(); err == nil {
 		c.Args = append(c.Args, "--folder", here)
 	}
 	c.Args = append(append(c.Args, flags...), words...)
 	c.Stdin, c.Stdout, c.Stderr = o.in, o.out, o.err
 	err = c.Run()
+	if ctx.Err() != nil {
+		return nil
+	}
 	var ended *exec.ExitError
 	if errors.As(err, &ended) && ended.Exited() {
 		return toldByOther{ended}
@@ -201,17 +213,26 @@ func (o *opener) open(words []string) error {
 	return nil
 }
 
+// end asks the window to close when this program is told to end, or kills it where
+// a system knows no asking.
+func end(window *os.Process) error {
+	if err := window.Signal(syscall.SIGTERM); err == nil || errors.Is(err, os.ErrProcessDone) {
+		return err
+	}
+	return window.Kill()
+}
+
 // benchProgram is the bench beside this program, or the one that the checkout
 // around the current folder builds.
-func benchProgram() (*exec.Cmd, error) {
+func benchProgram(ctx context.Context) (*exec.Cmd, error) {
 	if here, err := os.Executable(); err == nil {
 		beside := filepath.Join(filepath.Dir(here), benchName())
 		if info, err := os.Stat(beside); err == nil && info.Mode().IsRegular() {
-			return exec.Command(beside), nil
+			return exec.CommandContext(ctx, beside), nil
 		}
 	}
 	if root, ok := checkout(); ok {
-		c := exec.Command("go", "run", "./cmd/bench")
+		c := exec.CommandContext(ctx, "go", "run", "./cmd/bench")
 		c.Dir = root
 		return c, nil
 	}

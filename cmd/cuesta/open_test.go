@@ -1,8 +1,12 @@
 package main
 
 import (
+	"bufio"
+	"context"
 	"os"
+	"os/exec"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"testing"
 )
@@ -38,4 +42,30 @@ func TestWhatTheWindowIsTold(t *testing.T) {
 			t.Errorf("%+v of the hall: got %q, want it refused", o, got)
 		}
 	}
+}
+
+// A window is asked to close, not cut off.
+func TestTheWindowEndsWithThisProgram(t *testing.T) {
+	sh, err := exec.LookPath("sh")
+	if err != nil || runtime.GOOS == "windows" {
+		t.Skip("no shell to stand in for the window")
+	}
+	ctx, cancel := context.WithCancel(t.Context())
+	c := exec.CommandContext(ctx, sh, "-c", `trap 'echo closed; exit 0' TERM; echo open; while :; do sleep .05; done`)
+	c.Cancel = func() error { return end(c.Process) }
+	out, err := c.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := c.Start(); err != nil {
+		t.Fatal(err)
+	}
+	lines := bufio.NewScanner(out)
+	lines.Scan()
+	cancel()
+	lines.Scan()
+	if lines.Text() != "closed" {
+		t.Errorf("the window said %q", lines.Text())
+	}
+	_ = c.Wait() // says that it was cancelled
 }
