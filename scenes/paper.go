@@ -1,7 +1,7 @@
 package scenes
 
 import (
-	"fmt"
+	"cmp"
 	"strings"
 
 	"cuesta/orient"
@@ -57,6 +57,9 @@ type Paper struct {
 	pad      bool // the keypad is open
 	large    bool // the figure is enlarged
 	fresh    bool // the choice was kept just now: another may take its place
+	asked    bool // whether to hand in with questions open
+	drafts   map[int]string
+	left     string // what was told on leaving a question, over the next one
 	done     string
 	bench    *Bench // of the question at the bench, while it is open
 	leave    func() // for the hall, where there is one
@@ -74,25 +77,23 @@ func NewPaper(s Sitting, set Settings) *Paper {
 	if s.Begun() {
 		p.goTo(s.At())
 	} else {
-		p.goTo(p.firstOpen())
+		p.goTo(append(p.opens(), 0)[0])
 	}
 	return p
 }
 
-func (p *Paper) firstOpen() int {
-	for i := range p.sit.Count() {
-		if p.sit.Given(i) == "" {
-			return i
-		}
-	}
-	return 0
-}
-
 func (p *Paper) goTo(i int) {
+	was := p.at
+	p.fresh = false
+	p.putAside()
 	p.at = max(0, min(p.sit.Count()-1, i))
-	p.review, p.more, p.page, p.said, p.fresh, p.large = false, false, 0, "", false, false
+	p.review, p.more, p.page, p.said, p.large = false, false, 0, "", false
+	if p.at != was {
+		p.said = p.unkept(was)
+	}
+	p.left = p.said
 	p.note.clear()
-	p.note.set(p.sit.Given(p.at))
+	p.note.set(cmp.Or(p.drafts[p.at], p.sit.Given(p.at)))
 	p.try(p.sit.Go(p.at))
 	p.focus = p.usualFocus()
 	p.followed = p.focus // a question is shown from its beginning
@@ -135,7 +136,9 @@ func (p *Paper) Update(in input.Frame) []sim.Command {
 	p.screen.build(p)
 	in.InOrder(p.pressed, p.acted)
 	for _, q := range in.Pointers {
-		p.pointer(q)
+		if q.Kind == input.PointerDown {
+			p.doing(func() { p.pointer(q) })
+		}
 		p.screen.build(p)
 	}
 	p.blink = (p.blink + max(in.Ticks, 0)) % (2 * caretTicks)
@@ -144,7 +147,7 @@ func (p *Paper) Update(in input.Frame) []sim.Command {
 }
 
 func (p *Paper) pressed(k input.Press) {
-	p.press(k)
+	p.doing(func() { p.press(k) })
 	p.screen.build(p)
 }
 
@@ -154,6 +157,14 @@ func (p *Paper) acted(a input.Act) {
 	if n == nil || !n.Focusable || n.Disabled {
 		return
 	}
+	if a.Kind == input.Focus && a.ID == p.focus {
+		return // nothing has been done
+	}
+	p.doing(func() { p.carryOut(a) })
+	p.screen.build(p)
+}
+
+func (p *Paper) carryOut(a input.Act) {
 	p.focus, p.blink = a.ID, 0
 	switch a.Kind {
 	case input.Activate:
@@ -164,7 +175,6 @@ func (p *Paper) acted(a input.Act) {
 		}
 	case input.Focus:
 	}
-	p.screen.build(p)
 }
 
 // Picture draws the question, or the bench where it is answered.
@@ -301,49 +311,6 @@ func (p *Paper) keep(text string) error {
 	return p.sit.Answer(p.at, text, "")
 }
 
-// handIn hands the form in from the overview of all questions; from elsewhere
-// it goes there first, so that no slip of a finger closes a form.
-func (p *Paper) handIn() {
-	if p.review {
-		p.finish()
-		return
-	}
-	p.review, p.more, p.page, p.focus = true, false, 0, idFinish
-	p.said = p.standing() + " Look through the answers; Hand in, once more, hands them in."
-}
-
-// standing says which questions are still open.
-func (p *Paper) standing() string {
-	var open []string
-	for i := range p.sit.Count() {
-		if p.sit.Given(i) == "" {
-			open = append(open, fmt.Sprint(i+1))
-		}
-	}
-	switch n := len(open); n {
-	case 0:
-		return fmt.Sprintf("All %d questions are answered.", p.sit.Count())
-	case 1:
-		return fmt.Sprintf("1 of %d is still open: question %s.", p.sit.Count(), open[0])
-	default:
-		return fmt.Sprintf("%d of %d are still open: questions %s and %s.", n, p.sit.Count(), strings.Join(open[:n-1], ", "), open[n-1])
-	}
-}
-
-func (p *Paper) finish() {
-	where, err := p.sit.Finish()
-	if err != nil {
-		p.said = err.Error()
-		return
-	}
-	if p.done != "" {
-		p.said = "Saved again: " + where + "."
-		return
-	}
-	p.done = "Handed in. The submission lies at " + where + "."
-	p.said, p.focus = "", idOverview
-}
-
 // act carries out what a control does.
 func (p *Paper) act(id describe.ID) {
 	switch id {
@@ -359,7 +326,7 @@ func (p *Paper) act(id describe.ID) {
 		p.fresh = false // undo takes back the last that was done
 		p.try(p.sit.Flag(p.at))
 	case idOverview:
-		p.review, p.more, p.page, p.said = !p.review, false, 0, ""
+		p.said, p.review, p.more, p.page = "", !p.review, false, 0
 	case idMore:
 		p.more, p.page = true, 0
 	case idPanelMore:
@@ -427,12 +394,16 @@ func (p *Paper) shut() {
 }
 
 func (p *Paper) forward() {
-	if p.at == p.sit.Count()-1 {
-		p.review, p.page = true, 0
-		p.focus = idFinish
+	if p.at < p.sit.Count()-1 {
+		p.goTo(p.at + 1)
 		return
 	}
-	p.goTo(p.at + 1)
+	p.review, p.page, p.fresh, p.said = true, 0, false, p.unkept(p.at)
+	p.focus = idFinish
+	if open := p.opens(); len(open) > 0 {
+		p.focus = idQuestion + describe.ID(open[0])
+	}
+	p.turnTo = p.focus
 }
 
 func (p *Paper) primary() {
@@ -444,12 +415,15 @@ func (p *Paper) primary() {
 }
 
 func (p *Paper) undo() {
+	writing := p.draft(p.at) != ""
 	if err := p.sit.Undo(); err != nil {
 		p.said = err.Error()
 		return
 	}
 	p.fresh = false
-	p.note.set(p.sit.Given(p.at))
+	if !writing {
+		p.note.set(p.sit.Given(p.at))
+	}
 	p.said = "Taken back."
 }
 

@@ -323,7 +323,9 @@ func (m *pageMaker) blocks(tall float64) []block {
 		out = append(out, m.wrapped(id, role, s, size, false, wide)...)
 		gap()
 	}
-	if m.p.said != "" && m.lay.Tight && !m.p.fresh {
+	tells := m.p.said != "" && !m.p.fresh && !m.p.asked
+	first := m.lay.Tight || m.p.said == m.p.left // what comes from another question goes before this one
+	if tells && first {
 		text(idEcho, describe.Status, m.p.said, noteSize)
 	}
 	spent := m.lay.Tight && m.line() == spentLine
@@ -352,7 +354,7 @@ func (m *pageMaker) blocks(tall float64) []block {
 		out = append(out, m.soft(m.wrapped(idHintTaken+describe.ID(i), describe.Label, "Hint: "+h, noteSize, false, wide))...)
 		gap()
 	}
-	if m.p.said != "" && !m.lay.Tight && !m.p.fresh {
+	if tells && !first {
 		text(idEcho, describe.Status, m.p.said, noteSize)
 	}
 	if m.lay.Tight && !m.mute && !spent && m.line() != m.p.said {

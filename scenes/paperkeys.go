@@ -173,9 +173,6 @@ func nextFocus(t *describe.Tree, now describe.ID, back bool) describe.ID {
 }
 
 func (p *Paper) pointer(q input.Pointer) {
-	if q.Kind != input.PointerDown {
-		return
-	}
 	if n := hitIn(&p.screen.tree, q.X, q.Y, q.Touch, p.screen.lay.Unit); n != nil {
 		p.focus = n.ID
 		p.act(n.ID)

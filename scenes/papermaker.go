@@ -192,8 +192,10 @@ func (m *pageMaker) line() string {
 	switch {
 	case m.p.done != "":
 		return m.p.done
+	case m.p.asked:
+		return m.p.said
 	case m.p.review:
-		return m.p.standing() + " Go to a question, or hand the form in."
+		return m.p.overviewed()
 	case m.p.fresh && m.p.said != "":
 		return m.p.said
 	case m.p.fresh:
@@ -233,6 +235,9 @@ func (m *pageMaker) enlarges() string {
 // as the longest of it, so that nothing moves.
 func (m *pageMaker) lined() int {
 	n := len(m.wrappedLine(m.line()))
+	if m.p.review && m.p.done == "" {
+		return max(n, len(m.wrappedLine(m.p.overviewed())), len(m.wrappedLine(m.p.asks())))
+	}
 	if !m.p.review {
 		for _, s := range [...]string{m.ask(), m.p.chosen("A"), keptLine, spentLine, benchLine} {
 			n = max(n, len(m.wrappedLine(s)))
@@ -338,7 +343,8 @@ func (m *pageMaker) panel(r draw.Rect) {
 			blocks = append(m.farewell(r.W-2*m.lay.pad()), blocks...)
 		}
 	}
-	m.leaf(l, blocks)
+	l.now, m.p.turnTo = m.p.turnTo, 0
+	m.p.page = m.leaf(l, blocks)
 }
 
 // farewell stands over the overview where nothing else is on the screen: what
@@ -418,6 +424,9 @@ func (m *pageMaker) mark(i int) string {
 		s += ": " + g
 	} else {
 		s += " open"
+	}
+	if text := m.p.draft(i); text != "" {
+		s += ", " + text + " not kept yet"
 	}
 	if m.p.sit.Flagged(i) {
 		s += ", flagged"
