@@ -11,9 +11,9 @@ import (
 
 // toward is where an arrow key takes the focus among the controls in a place:
 // left and right within the row, up and down to what is nearest in the next row,
-// or to the choice in force where that is one of several.
-// It is false where nothing lies that way. From outside the place it goes to the
-// first control there.
+// or to the choice in force where that is one of several. It is false where
+// nothing lies that way. From outside the place it goes to the first control
+// there.
 func toward(t *describe.Tree, in draw.Rect, now describe.ID, k input.Key) (describe.ID, bool) {
 	var from *describe.Node
 	var order []*describe.Node
