@@ -64,14 +64,14 @@ func (m *maker) help(rows [][2]string) []block {
 	var out []block
 	for i, row := range rows {
 		name := widget{id: idHelpLine + describe.ID(i), role: describe.Line, group: "Lines", name: row[0] + ": " + row[1], text: row[0], bold: true, focus: true}
-		out = append(out, m.helpLine(name, row[1])...)
+		out = append(out, m.helpLine(name, row[1], 110*m.lay.Text)...)
 	}
 	return out
 }
 
-// helpLine is a name with its words beside it, or, in a narrow panel, line by
-// line below it.
-func (m *maker) helpLine(name widget, words string) []block {
+// helpLine is a name with its words beside it, so far to the right, or, in a
+// narrow panel, line by line below it.
+func (m *maker) helpLine(name widget, words string, right float64) []block {
 	t, w := m.lay.Text, m.sheetWidth()
 	line := func(x widget, left float64) widget {
 		x.look, x.size, x.leading = plain, noteSize*t, 21*t
@@ -81,9 +81,9 @@ func (m *maker) helpLine(name widget, words string) []block {
 	if !m.narrow() {
 		var b block
 		n := line(name, 0)
-		n.rect.W = 110 * t
+		n.rect.W = right
 		b.add(n)
-		b.add(line(widget{text: joinLines(draw.Wrap(draw.Regular, noteSize*t, w-110*t, words))}, 110*t))
+		b.add(line(widget{text: joinLines(draw.Wrap(draw.Regular, noteSize*t, w-right, words))}, right))
 		return []block{b}
 	}
 	out := make([]block, 1)

@@ -299,7 +299,7 @@ func (m *maker) settings() []block {
 		out = append(out, m.choices(o))
 	}
 	out = append(out, m.keysRow())
-	return append(out, m.helpLine(widget{id: idPanelText, role: describe.Label, name: "So far: " + m.b.soFar(), text: "So far", bold: true}, m.b.soFar())...)
+	return append(out, m.helpLine(widget{id: idPanelText, role: describe.Label, name: "So far: " + m.b.soFar(), text: "So far", bold: true}, m.b.soFar(), namesWide*m.lay.Text)...)
 }
 
 // soFar is what the student has done up to now, in words.
@@ -324,6 +324,9 @@ func (b *Bench) soFar() string {
 
 func (m *maker) choices(o option) block { return m.optionRow(o, m.sheetWidth()) }
 
+// namesWide is the width of the names of settings before their choices.
+const namesWide = 130.0
+
 // optionRow is the name of a setting with its choices, in rows no wider than
 // wide.
 func (m *sketch) optionRow(o option, wide float64) block {
@@ -331,7 +334,7 @@ func (m *sketch) optionRow(o option, wide float64) block {
 	h := m.rowHeight()
 	name := widget{text: o.name, look: plain, size: noteSize * t, bold: true, leading: h, rect: draw.Rect{H: h}}
 	name.rect.W = m.width(name)
-	x0, y := 130*t, 0.0
+	x0, y := namesWide*t, 0.0
 	if wide < 620*t {
 		x0, y = 0, h
 	}
