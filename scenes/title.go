@@ -27,8 +27,17 @@ func (m *maker) stepless() bool {
 	if !m.lay.Low {
 		return m.lay.Tight
 	}
+	if m.crowded() {
+		return true
+	}
 	_, wide := m.steps()
 	return m.lay.pad()+wide > m.lay.Scene.W/2-24*m.lay.Unit
+}
+
+// crowded says that the rock of a low window comes close to a title in larger
+// text, which stands over it.
+func (m *maker) crowded() bool {
+	return m.lay.Low && m.lay.Text > m.lay.Unit && !m.apart()
 }
 
 // headerHeight is the height of that row.
@@ -77,7 +86,7 @@ func (m *maker) title() {
 	right, bottom = m.place(x, bottom, right)
 	z := &m.zones[titleZone]
 	z.ground, z.rect = m.overRock(), draw.Rect{X: math.Floor(x - 14*u), Y: 6 * u, W: math.Ceil(right - x + 28*u), H: math.Ceil(bottom - 6*u)}
-	if m.b.notice != "" { // it reaches over the stone
+	if m.b.notice != "" || m.crowded() { // it reaches over the stone
 		z.ground = plateGround
 	}
 	if m.apart() {
