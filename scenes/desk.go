@@ -15,12 +15,18 @@ import (
 type Desk struct {
 	j      *sitting.Journal
 	now    func() string // RFC 3339, or ""
-	handIn func(form.Submission) (where string, err error)
+	handIn func(form.Submission) (Handed, error)
+}
+
+// Handed is a submission that has been written.
+type Handed struct {
+	File  string // its name, without the folder
+	Where string // behind "lies", such as "among your downloads"
 }
 
 // NewDesk puts a journal on the desk. now tells the time, handIn writes the
 // submission, whole or not at all.
-func NewDesk(j *sitting.Journal, now func() string, handIn func(form.Submission) (string, error)) *Desk {
+func NewDesk(j *sitting.Journal, now func() string, handIn func(form.Submission) (Handed, error)) *Desk {
 	return &Desk{j, now, handIn}
 }
 
@@ -101,14 +107,14 @@ func (d *Desk) do(e sitting.Entry) error { return d.j.Do(e) }
 
 // Finish hands the form in. The submission is written before the form closes,
 // so that a full disk loses nothing.
-func (d *Desk) Finish() (string, error) {
+func (d *Desk) Finish() (Handed, error) {
 	e := sitting.Entry{Do: sitting.Finish, At: d.now()}
 	if err := d.j.Check(e); err != nil && !errors.Is(err, sitting.ErrFinished) {
-		return "", err
+		return Handed{}, err
 	}
 	if !d.j.Finished() {
 		if err := d.j.Do(e); err != nil {
-			return "", err
+			return Handed{}, err
 		}
 	}
 	return d.handIn(d.j.Submission())

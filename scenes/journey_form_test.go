@@ -45,9 +45,9 @@ func aForm(t *testing.T) (*sitting.Journal, *scenes.Paper, *form.Submission) {
 	}
 	t.Cleanup(func() { j.Close() })
 	var handed form.Submission
-	desk := scenes.NewDesk(j, func() string { return "" }, func(s form.Submission) (string, error) {
+	desk := scenes.NewDesk(j, func() string { return "" }, func(s form.Submission) (scenes.Handed, error) {
 		handed = s
-		return "tf01.submission.json", nil
+		return scenes.Handed{File: "tf01.submission.json", Where: "at forms/tf01.submission.json"}, nil
 	})
 	return j, scenes.NewPaper(desk, scenes.Settings{}), &handed
 }
@@ -94,6 +94,9 @@ func TestAFormByEveryHand(t *testing.T) {
 			h.press("Hand in the form", 1)
 			if !j.Finished() || !strings.Contains(r.told(describe.Status), "Handed in") {
 				t.Fatalf("not handed in: %q", r.told(describe.Status))
+			}
+			if want := "lies at forms/tf01.submission.json. Send tf01.submission.json to your teacher."; !strings.Contains(r.told(describe.Status), want) {
+				t.Errorf("told %q, want what is next: %q", r.told(describe.Status), want)
 			}
 			g, err := grade.Submission(*handed, nil)
 			if err != nil {

@@ -28,10 +28,10 @@ type Sitting interface {
 	Hint(i int) error
 	Flag(i int) error
 	Undo() error
-	Begun() bool                       // there is a question to go back to
-	At() int                           // that question
-	Go(i int) error                    // notes that question i is on the screen
-	Finish() (where string, err error) // once more: saves what was handed in again
+	Begun() bool             // there is a question to go back to
+	At() int                 // that question
+	Go(i int) error          // notes that question i is on the screen
+	Finish() (Handed, error) // once more: saves what was handed in again
 	Done() bool
 	Notation() orient.Notation
 	Remaining() (words string, over bool) // of the time, or "" without a limit

@@ -102,16 +102,16 @@ func (p *Paper) handIn() {
 }
 
 func (p *Paper) finish() {
-	where, err := p.sit.Finish()
+	h, err := p.sit.Finish()
 	if err != nil {
 		p.said = err.Error()
 		return
 	}
 	if p.done != "" {
-		p.said = "Saved again: " + where + "."
+		p.said = "Saved again: " + h.File + " lies " + h.Where + "."
 		return
 	}
-	p.done = "Handed in. The submission lies at " + where + "."
+	p.done = "Handed in. The submission lies " + h.Where + ". Send " + h.File + " to your teacher."
 	p.said, p.focus, p.drafts = "", idOverview, nil
 	p.note.set(p.sit.Given(p.at))
 }

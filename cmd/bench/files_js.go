@@ -160,7 +160,7 @@ func (p place) answer(f form.Form) (scenes.Scene, error) {
 	if err != nil {
 		return nil, err
 	}
-	d := scenes.NewDesk(j, now, func(sub form.Submission) (string, error) { return handIn(f, sub) })
+	d := scenes.NewDesk(j, now, func(sub form.Submission) (scenes.Handed, error) { return handIn(f, sub) })
 	return scenes.NewPaper(d, p.settings()), nil
 }
 
@@ -187,10 +187,10 @@ func (k kept) saveAgain() error {
 }
 
 // handIn saves the submission as a file, and keeps a copy until the next one.
-func handIn(f form.Form, sub form.Submission) (string, error) {
+func handIn(f form.Form, sub form.Submission) (scenes.Handed, error) {
 	var b bytes.Buffer
 	if err := sub.Encode(&b); err != nil {
-		return "", err
+		return scenes.Handed{}, err
 	}
 	name := form.FileName(f.Student.ID) + form.SubmissionEnding
 	if data, err := json.Marshal(kept{name, b.String()}); err == nil {
@@ -201,7 +201,7 @@ func handIn(f form.Form, sub form.Submission) (string, error) {
 	save(name, "application/json", b.Bytes())
 	_ = openForm.Save(nil) // with nothing to go on with, the next visit asks for a file
 	tell("unkept", false)
-	return name + " among your downloads", nil
+	return scenes.Handed{File: name, Where: "among your downloads"}, nil
 }
 
 // inMemory is a slot that lasts as long as the page.

@@ -95,14 +95,14 @@ type sat struct {
 }
 
 // handIn writes the submission beside the form.
-func (s *sat) handIn(sub form.Submission) (string, error) {
+func (s *sat) handIn(sub form.Submission) (scenes.Handed, error) {
 	var b bytes.Buffer
 	if err := sub.Encode(&b); err != nil {
-		return "", err
+		return scenes.Handed{}, err
 	}
 	err := keep.File{Path: s.submission}.Save(b.Bytes())
 	s.done = err == nil
-	return s.submission, err
+	return scenes.Handed{File: filepath.Base(s.submission), Where: "at " + s.submission}, err
 }
 
 // Close ends the sitting. A submission that is written holds all that the

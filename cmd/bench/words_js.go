@@ -245,7 +245,7 @@ func (t *talk) handed(f form.Form, j *sitting.Journal) string {
 	if err != nil {
 		return "The submission could not be saved; every answer is kept here: " + plain(err)
 	}
-	return "Handed in: " + at + ". Send this file to your teacher."
+	return "Handed in: " + at.File + " " + at.Where + ". Send this file to your teacher."
 }
 
 // bring opens the form or the lesson in a file.
