@@ -33,7 +33,11 @@ func targetOf(n *describe.Node) target {
 // briefly is how long what is new is kept from the pointer, half a second.
 const briefly = sim.TicksPerSecond / 2
 
-func (d *doubled) pass(ticks int) { d.brief = max(0, d.brief-ticks) }
+// pass lets time pass. A slow frame brings no more of it than elsewhere: what has
+// not been on the screen has not been seen.
+func (d *doubled) pass(ticks int) {
+	d.brief = max(0, d.brief-min(ticks, longestFrame))
+}
 
 // holds says that a press would reach what came under the pointer just now.
 func (d *doubled) holds(n *describe.Node) bool {

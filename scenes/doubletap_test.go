@@ -57,6 +57,13 @@ func TestADoubleTapOnRecordLeavesTheVerdict(t *testing.T) {
 		}
 	}
 	k := written(t, 1280, 720)
+	b := k.b.Description().Find(idPrimary).Bounds
+	again := input.Pointer{Kind: input.PointerDown, X: b.X + b.W/2, Y: b.Y + b.H/2}
+	k.tapPlace(draw.Point{X: again.X, Y: again.Y}, false)
+	if k.frame(input.Frame{Ticks: sim.TicksPerSecond, Pointers: []input.Pointer{again}}); k.b.phase != judged {
+		t.Error("tapped again in a slow frame that comes before the verdict was on the screen, and it is gone")
+	}
+	k = written(t, 1280, 720)
 	k.click(idPrimary)
 	if k.key(input.Enter, 0); k.b.number != 2 {
 		t.Errorf("recorded by a tap, gone on by Enter, at station %d, want 2", k.b.number)
