@@ -87,6 +87,10 @@ func typed(r *rand.Rand) script {
 			if at == 8 {
 				text += "/30"
 			}
+			if at < 8 && strings.HasSuffix("|"+now.texts[at], "|"+text+"|") { // the same is no other answer
+				add("answer "+text, fmt.Sprintf("Item %d is answered", at+1))
+				break
+			}
 			now.texts[at] += text + "|"
 			add("answer "+text, "Kept. Item")
 		case at == 8:
