@@ -479,16 +479,24 @@ func TestAnArmNearTheEdgeIsNotSaidToStandAtNought(t *testing.T) {
 	}
 }
 
-// Back from the bench of a question, what has come of it is said, and not the
-// question once more.
-func TestBackFromTheBenchOfAQuestion(t *testing.T) {
+// atABench is a form at a question with a bench.
+func atABench(t *testing.T) (*memory, *Paper) {
+	t.Helper()
 	m := newMemory(t, 1)
 	p := NewPaper(m, Settings{})
 	for i := range m.items {
 		if p.goTo(i); p.atBench() {
-			break
+			return m, p
 		}
 	}
+	t.Fatal("no question has a bench")
+	return nil, nil
+}
+
+// Back from the bench of a question, what has come of it is said, and not the
+// question once more.
+func TestBackFromTheBenchOfAQuestion(t *testing.T) {
+	m, p := atABench(t)
 	a := hears(p)
 	said := a.key(input.Enter)
 	if p.bench == nil || !hasWords(said, "at the bench") {
@@ -677,13 +685,7 @@ func TestLivePlayTakesTheKeysOfTheBenchAlone(t *testing.T) {
 
 // The bench of a question is left with a word on where one is then.
 func TestLeavingTheBenchOfAQuestionIsTold(t *testing.T) {
-	m := newMemory(t, 1)
-	p := NewPaper(m, Settings{})
-	for i := range m.items {
-		if p.goTo(i); p.atBench() {
-			break
-		}
-	}
+	_, p := atABench(t)
 	a := hears(p)
 	a.key(input.Enter)
 	if p.bench == nil {
