@@ -197,17 +197,30 @@ func (m *pageMaker) writes() bool {
 	return m.p.pad && m.p.open() && !m.p.chooses()
 }
 
+// footWays are what field and keys may go without to find room below the flow,
+// what is missed least first: the name of the field, keys in a grid, and the word
+// for the way up, which then stands in the flow.
+var footWays = [...]struct{ nameless, flat, wordless bool }{
+	{},
+	{nameless: true},
+	{flat: true},
+	{flat: true, nameless: true},
+	{wordless: true},
+	{wordless: true, nameless: true},
+	{wordless: true, flat: true},
+	{wordless: true, flat: true, nameless: true},
+}
+
 // setFoot puts field and keys below the flow, or where there is no room for both
 // in its place.
 func (m *pageMaker) setFoot() {
 	a := m.p.item().Ask()
 	least := m.headRow(2).h + 4*1.35*stepSize*m.lay.Text
 	for _, left := range [...]float64{least, 0} {
-		for n := range 8 {
-			worded := a.WayUp && n < 4
-			m.flat = n&2 != 0
-			m.foot = m.field(a, m.lay.Inner.W, worded)
-			if n&1 != 0 {
+		for _, way := range footWays {
+			m.flat = way.flat
+			m.foot = m.field(a, m.lay.Inner.W, a.WayUp && !way.wordless)
+			if way.nameless {
 				m.foot = withoutName(m.foot)
 			}
 			if h := m.tallOf(m.foot); h+left <= m.flow.H {
